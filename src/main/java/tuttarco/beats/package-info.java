@@ -1,0 +1,2 @@
+/** Where bars and beats lie in the recording. */
+package tuttarco.beats;

@@ -1,0 +1,2 @@
+/** Pictures of what was compared; computes nothing new. */
+package tuttarco.chart;

@@ -1,0 +1,2 @@
+/** Readings against the marking and against the leader. */
+package tuttarco.compare;

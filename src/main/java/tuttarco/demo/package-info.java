@@ -1,0 +1,2 @@
+/** A rendered section whose every stroke is known. */
+package tuttarco.demo;

@@ -1,0 +1,31 @@
+package tuttarco.report;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tuttarco.compare.Comparison;
+import tuttarco.score.Part;
+import tuttarco.strokes.Reading;
+import tuttarco.take.Take;
+import tuttarco.tracks.ArmTrack;
+import tuttarco.video.ClipFacts;
+
+/**
+ * Everything an output may show of one take.
+ *
+ * @param sha256 of every input file by its role ({@code take}, {@code video}, {@code part}, {@code beats}), lower-case hex
+ * @param settings the settings used, by name with unit
+ * @param notes things to tell the reader, one sentence each: a truncated clip, players not seen, ...
+ */
+public record AnalysedTake(
+        Take take,
+        ClipFacts clip,
+        double endS,
+        List<ArmTrack> tracks,
+        List<Reading> readings,
+        Optional<Part> part,
+        Comparison comparison,
+        Map<String, String> sha256,
+        Map<String, String> settings,
+        String programVersion,
+        List<String> notes) {}

@@ -1,0 +1,2 @@
+/** Pages and data files; computes nothing new. */
+package tuttarco.report;

@@ -1,0 +1,2 @@
+/** The part: bars, strokes and their marked directions. */
+package tuttarco.score;

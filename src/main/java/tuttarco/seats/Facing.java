@@ -1,0 +1,41 @@
+package tuttarco.seats;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Where a player's chest points, as seen in the picture, in steps of 45 degrees.
+ *
+ * <p>The azimuth counts clockwise as seen from above: 0 points into the picture (away), 90 to the picture's right, 180 to
+ * the camera, 270 to the picture's left.
+ */
+public enum Facing {
+    AWAY(0),
+    AWAY_RIGHT(45),
+    RIGHT(90),
+    CAMERA_RIGHT(135),
+    CAMERA(180),
+    CAMERA_LEFT(225),
+    LEFT(270),
+    AWAY_LEFT(315);
+
+    private final int azimuthDeg;
+
+    Facing(int azimuthDeg) {
+        this.azimuthDeg = azimuthDeg;
+    }
+
+    public int azimuthDeg() {
+        return azimuthDeg;
+    }
+
+    /** The word used in files and on the command line: {@code camera}, {@code camera-left} and so on. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static Optional<Facing> ofWord(String word) {
+        return Arrays.stream(values()).filter(f -> f.word().equals(word)).findFirst();
+    }
+}

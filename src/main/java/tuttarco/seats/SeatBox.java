@@ -1,0 +1,26 @@
+package tuttarco.seats;
+
+/**
+ * A player's place in the picture, in pixels of the upright picture; the origin is the top left corner.
+ *
+ * @throws IllegalArgumentException if the box has no area or begins outside the picture on the left or top
+ */
+public record SeatBox(int xPx, int yPx, int widthPx, int heightPx) {
+    public SeatBox {
+        if (xPx < 0 || yPx < 0) {
+            throw new IllegalArgumentException("a seat box begins inside the picture, not at " + xPx + "," + yPx);
+        }
+        if (widthPx < 1 || heightPx < 1) {
+            throw new IllegalArgumentException("a seat box has a width and a height, not " + widthPx + "x" + heightPx);
+        }
+    }
+
+    public boolean fitsInto(int pictureWidthPx, int pictureHeightPx) {
+        return (long) xPx + widthPx <= pictureWidthPx && (long) yPx + heightPx <= pictureHeightPx;
+    }
+
+    @Override
+    public String toString() {
+        return xPx + "," + yPx + "," + widthPx + "," + heightPx;
+    }
+}

@@ -1,0 +1,2 @@
+/** Who sits where. */
+package tuttarco.seats;

@@ -1,0 +1,2 @@
+/** Filters and axes: numbers in, numbers out. */
+package tuttarco.signal;

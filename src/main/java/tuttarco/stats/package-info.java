@@ -1,0 +1,2 @@
+/** Intervals and summaries: numbers in, numbers out. */
+package tuttarco.stats;

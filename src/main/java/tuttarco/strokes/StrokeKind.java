@@ -1,0 +1,35 @@
+package tuttarco.strokes;
+
+import java.util.Locale;
+import java.util.Optional;
+import tuttarco.bow.BowDirection;
+
+/** What an arm did during a span of time, as read from the picture. */
+public enum StrokeKind {
+    DOWN,
+    UP,
+    /** The arm is seen and does not bow. */
+    STILL,
+    /** The arm is seen, but the direction is not certain enough to claim. */
+    UNSURE,
+    /** The arm is not seen. */
+    UNSEEN;
+
+    /** The word used in files. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The bow direction claimed, empty unless down or up. */
+    public Optional<BowDirection> direction() {
+        return switch (this) {
+            case DOWN -> Optional.of(BowDirection.DOWN);
+            case UP -> Optional.of(BowDirection.UP);
+            case STILL, UNSURE, UNSEEN -> Optional.empty();
+        };
+    }
+
+    public static StrokeKind of(BowDirection direction) {
+        return direction == BowDirection.DOWN ? DOWN : UP;
+    }
+}

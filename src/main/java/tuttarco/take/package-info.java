@@ -1,0 +1,2 @@
+/** What is saved about one playing of a passage. */
+package tuttarco.take;
