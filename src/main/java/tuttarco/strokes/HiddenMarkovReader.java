@@ -1,0 +1,245 @@
+package tuttarco.strokes;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import tuttarco.signal.HiddenMarkovChain;
+import tuttarco.tracks.ArmSample;
+import tuttarco.tracks.ArmTrack;
+
+/**
+ * Reads strokes with a hidden Markov model over the velocity along the bow: the arm goes down, goes up or rests; how long
+ * it stays so is exponential in time; what is seen follows {@link BowModel}. The most likely path gives the spans, the
+ * posterior says how sure each is, and a change between down and up is set to where the velocity crosses zero, between
+ * the frames.
+ *
+ * <p>Reference: {@link HiddenMarkovChain}.
+ *
+ * <p>Differences from the paper: successive samples are not independent, since the track is smoothed; each counts for as
+ * many independent ones as the smoothing leaves ({@link Settings#independentPerS}). The posterior is mixed with the
+ * chance that the track's sign is wrong. A direction that is then less sure than {@link Settings#leastConfidence} is not
+ * claimed; the span is {@code unsure} and its confidence is that of the likelier direction.
+ */
+public final class HiddenMarkovReader implements StrokeReader {
+    private static final int DOWN = 0;
+    private static final int UP = 1;
+    private static final int STILL = 2;
+
+    /** A zero crossing is looked for this close to where the path changes, seconds: the smoothing's reach. */
+    private static final double CROSSING_REACH_S = 0.25;
+
+    /** Of a half-normal distribution, the upper half has a root mean square of this many scales (closed form). */
+    private static final double UPPER_HALF_RMS = 1.3664;
+
+    /**
+     * Settings of the reader.
+     *
+     * @param strokeS typical length of a stroke, seconds (common practice, no source: a quarter note at 85 a minute)
+     * @param restS typical time from one rest to the next, seconds
+     * @param stillS typical length of a rest, seconds
+     * @param independentPerS independent samples a second in a smoothed track: twice its cut-off of 4 Hz
+     * @param restNoise velocity of a resting arm, seat heights per second
+     * @param slowestBowing least scale of bow speed, seat heights per second; a slower arm rests
+     * @param leastConfidence a direction less sure than this is not claimed
+     */
+    public record Settings(
+            double strokeS,
+            double restS,
+            double stillS,
+            double independentPerS,
+            double restNoise,
+            double slowestBowing,
+            double leastConfidence) {
+        public static final Settings DEFAULT = new Settings(0.7, 20, 1.5, 8, 0.02, 0.08, 0.6);
+
+        public Settings {
+            if (!(strokeS > 0
+                    && restS > 0
+                    && stillS > 0
+                    && independentPerS > 0
+                    && restNoise > 0
+                    && slowestBowing > 0)) {
+                throw new IllegalArgumentException("lengths, rates and speeds are positive");
+            }
+            if (!(leastConfidence >= 0.5 && leastConfidence < 1)) {
+                throw new IllegalArgumentException("least confidence lies in 0.5 to 1, not " + leastConfidence);
+            }
+        }
+    }
+
+    private final Settings settings;
+
+    public HiddenMarkovReader(Settings settings) {
+        this.settings = settings;
+    }
+
+    @Override
+    public Reading read(ArmTrack track) {
+        List<Stroke> strokes = new ArrayList<>();
+        List<ArmSample> samples = track.samples();
+        double cursorS = track.startS();
+        int first = 0;
+        while (first < samples.size()) {
+            int end = endOfRun(samples, first);
+            double untilS = end == samples.size() ? track.endS() : midS(samples.get(end - 1), samples.get(end));
+            if (untilS > cursorS) {
+                strokes.addAll(spans(samples.subList(first, end), cursorS, untilS, track.signConfidence()));
+                cursorS = untilS;
+            }
+            first = end;
+        }
+        if (samples.isEmpty() && track.endS() > track.startS()) {
+            strokes.add(new Stroke(track.startS(), track.endS(), StrokeKind.UNSEEN, 1));
+        }
+        return new Reading(track.player(), strokes);
+    }
+
+    /** Where the run of samples that are all seen, or all lost, ends. */
+    private static int endOfRun(List<ArmSample> samples, int first) {
+        boolean seen = samples.get(first) instanceof ArmSample.Seen;
+        int end = first;
+        while (end < samples.size() && samples.get(end) instanceof ArmSample.Seen == seen) {
+            end++;
+        }
+        return end;
+    }
+
+    private List<Stroke> spans(List<ArmSample> samples, double startS, double endS, double signConfidence) {
+        List<ArmSample.Seen> run = samples.stream()
+                .filter(ArmSample.Seen.class::isInstance)
+                .map(ArmSample.Seen.class::cast)
+                .toList();
+        if (run.isEmpty()) {
+            return List.of(new Stroke(startS, endS, StrokeKind.UNSEEN, 1));
+        }
+        HiddenMarkovChain chain = chain(run);
+        int[] path = chain.path();
+        double[][] posterior = chain.posterior();
+        List<Stroke> strokes = new ArrayList<>();
+        double cursorS = startS;
+        int first = 0;
+        for (int i = 1; i <= path.length; i++) {
+            if (i < path.length && path[i] == path[first]) {
+                continue;
+            }
+            double untilS = i == path.length ? endS : changeS(run, path, i);
+            if (untilS > cursorS) {
+                double[] mean = mean(posterior, first, i);
+                strokes.add(stroke(cursorS, untilS, path[first], mean, signConfidence));
+                cursorS = untilS;
+            }
+            first = i;
+        }
+        return strokes;
+    }
+
+    private Stroke stroke(double startS, double endS, int state, double[] posterior, double signConfidence) {
+        if (state == STILL) {
+            return new Stroke(startS, endS, StrokeKind.STILL, Math.min(1, posterior[STILL]));
+        }
+        double right = posterior[state] * signConfidence + posterior[1 - state] * (1 - signConfidence);
+        double confidence = Math.min(1, right);
+        StrokeKind kind = confidence < settings.leastConfidence()
+                ? StrokeKind.UNSURE
+                : state == DOWN ? StrokeKind.DOWN : StrokeKind.UP;
+        return new Stroke(startS, endS, kind, confidence);
+    }
+
+    private static double[] mean(double[][] rows, int first, int end) {
+        double[] mean = new double[rows[first].length];
+        for (int i = first; i < end; i++) {
+            for (int s = 0; s < mean.length; s++) {
+                mean[s] += rows[i][s] / (end - first);
+            }
+        }
+        return mean;
+    }
+
+    /** When the state changes before sample {@code i}: where the velocity crosses zero nearest to there, else half way. */
+    private static double changeS(List<ArmSample.Seen> run, int[] path, int i) {
+        double midS = midS(run.get(i - 1), run.get(i));
+        if (path[i] == STILL || path[i - 1] == STILL) {
+            return midS;
+        }
+        double nearestS = midS;
+        double distanceS = CROSSING_REACH_S;
+        for (int j = i - 1;
+                j >= 0 && path[j] == path[i - 1] && midS - run.get(j + 1).timeS() < distanceS;
+                j--) {
+            double crossingS = crossingS(run.get(j), run.get(j + 1), path[i]);
+            if (midS - crossingS < distanceS && crossingS <= midS) {
+                distanceS = midS - crossingS;
+                nearestS = crossingS;
+            }
+        }
+        for (int j = i - 1;
+                j + 1 < path.length && path[j + 1] == path[i] && run.get(j).timeS() - midS < distanceS;
+                j++) {
+            double crossingS = crossingS(run.get(j), run.get(j + 1), path[i]);
+            if (Math.abs(crossingS - midS) < distanceS) {
+                distanceS = Math.abs(crossingS - midS);
+                nearestS = crossingS;
+            }
+        }
+        return nearestS;
+    }
+
+    /** Where the velocity crosses zero towards the new state between two samples, seconds; infinite if it does not. */
+    private static double crossingS(ArmSample.Seen a, ArmSample.Seen b, int to) {
+        double before = to == DOWN ? a.velocity() : -a.velocity();
+        double after = to == DOWN ? b.velocity() : -b.velocity();
+        if (before > 0 || after <= 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return a.timeS() + (b.timeS() - a.timeS()) * before / (before - after);
+    }
+
+    private static double midS(ArmSample a, ArmSample b) {
+        return 0.5 * (a.timeS() + b.timeS());
+    }
+
+    private HiddenMarkovChain chain(List<ArmSample.Seen> run) {
+        BowModel model = new BowModel(Math.max(settings.slowestBowing(), bowSpeed(run)), settings.restNoise());
+        double[] stepS = new double[run.size()];
+        double[][] evidence = new double[run.size()][];
+        for (int i = 0; i < evidence.length; i++) {
+            int later = Math.min(Math.max(i, 1), evidence.length - 1);
+            stepS[i] =
+                    later == 0 ? 0 : run.get(later).timeS() - run.get(later - 1).timeS();
+            double weight = Math.min(1, stepS[i] * settings.independentPerS());
+            evidence[i] = Arrays.stream(model.logLikelihood(run.get(i)))
+                    .map(l -> l * weight)
+                    .toArray();
+        }
+        double third = Math.log(1.0 / 3);
+        return new HiddenMarkovChain(new double[] {third, third, third}, evidence, i -> logTransitions(stepS[i]));
+    }
+
+    /** Scale of the bow speed, from the faster half of the velocities, so that rests do not count as slow bowing. */
+    private static double bowSpeed(List<ArmSample.Seen> run) {
+        double[] speeds =
+                run.stream().mapToDouble(s -> Math.abs(s.velocity())).sorted().toArray();
+        double meanSquare = Arrays.stream(speeds, speeds.length / 2, speeds.length)
+                .map(v -> v * v)
+                .average()
+                .orElse(0);
+        return Math.sqrt(meanSquare) / UPPER_HALF_RMS;
+    }
+
+    private double[][] logTransitions(double stepS) {
+        double turn = leaving(stepS, settings.strokeS());
+        double stop = leaving(stepS, settings.restS());
+        double start = leaving(stepS, settings.stillS());
+        double stay = Math.log((1 - turn) * (1 - stop));
+        return new double[][] {
+            {stay, Math.log(turn), Math.log(stop)},
+            {Math.log(turn), stay, Math.log(stop)},
+            {Math.log(start / 2), Math.log(start / 2), Math.log(1 - start)}
+        };
+    }
+
+    /** Chance to leave a state of the given mean length within a step. */
+    private static double leaving(double stepS, double meanS) {
+        return 1 - Math.exp(-Math.max(stepS, 1e-6) / meanS);
+    }
+}

@@ -1,0 +1,22 @@
+package tuttarco.tracks;
+
+import tuttarco.video.Frame;
+
+/**
+ * Follows one bow arm through a clip, frame by frame. A tracker is used by one thread at a time and keeps nothing of a
+ * frame's picture after {@link #accept} returns.
+ */
+public interface ArmTracker extends AutoCloseable {
+    /** Takes the next frame, in order. */
+    void accept(Frame frame);
+
+    /**
+     * The track of everything accepted.
+     *
+     * @param endS end of the clip, seconds
+     */
+    ArmTrack finish(double endS);
+
+    @Override
+    void close();
+}

@@ -1,0 +1,111 @@
+package tuttarco.tracks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.util.ResizableDoubleArray;
+import tuttarco.seats.Player;
+import tuttarco.signal.Axis;
+import tuttarco.signal.LocalQuadratic;
+import tuttarco.video.Frame;
+
+/**
+ * Follows a bow arm by dense optical flow alone, with the direction of down and up taken from the declared instrument and
+ * facing.
+ *
+ * <p>A handful of numbers a frame is kept. At the end the bow's axis is the principal axis of the arm's motion; which of
+ * its two ways is down is told by two cues: the way a down-bow should lead in the picture, and where the arm is when the
+ * bow has run out (a hand at the tip is farther along the down-bow than a hand at the frog).
+ *
+ * <p>Limits: a player who turns to profile, a box that misses the arm, or a neighbour's arm in the box can turn the sign
+ * round; the sign's confidence drops where the two cues are weak or disagree.
+ */
+public final class FlowArmTracker implements ArmTracker {
+    /** Half width of the smoothing window, seconds; on 30 frames a second it passes about 4 Hz, faster than strokes. */
+    private static final LocalQuadratic SMOOTHING = new LocalQuadratic(0.17);
+
+    /** Frames darker than this, luma 0 to 255, show nothing that could be followed. */
+    private static final double DARK_LUMA = 8;
+
+    /** A seat box lower than this, pixels, does not hold an arm that flow could follow. */
+    private static final int SMALLEST_BOX_PX = 32;
+
+    /** With fewer frames a second a stroke of a quarter second has less than three. */
+    private static final double FEWEST_FRAMES_PER_S = 10;
+
+    private final Player player;
+    private final DownBow downBow;
+    private final CellFlow flow;
+    private final MovingArm arm;
+    private final ResizableDoubleArray timesS = new ResizableDoubleArray();
+    private final ResizableDoubleArray vx = new ResizableDoubleArray();
+    private final ResizableDoubleArray vy = new ResizableDoubleArray();
+    private final ResizableDoubleArray placeX = new ResizableDoubleArray();
+    private final ResizableDoubleArray placeY = new ResizableDoubleArray();
+    private final List<Boolean> dark = new ArrayList<>();
+    private Optional<Double> previousS = Optional.empty();
+
+    public FlowArmTracker(Player player) {
+        this.player = player;
+        downBow = DownBow.of(player.instrument(), player.facing());
+        flow = new CellFlow(player.seat());
+        arm = new MovingArm(downBow);
+    }
+
+    @Override
+    public void accept(Frame frame) {
+        Optional<float[]> cells = flow.advance(frame.grey());
+        if (cells.isPresent() && previousS.isPresent()) {
+            double frameS = frame.timeS() - previousS.get();
+            ArmMotion motion = arm.in(cells.get(), frameS);
+            // what moved between two frames belongs to the time between them
+            timesS.addElement(frame.timeS() - frameS / 2);
+            vx.addElement(motion.vx());
+            vy.addElement(motion.vy());
+            placeX.addElement(motion.placeX());
+            placeY.addElement(motion.placeY());
+            dark.add(flow.brightness() < DARK_LUMA);
+        }
+        previousS = Optional.of(frame.timeS());
+    }
+
+    @Override
+    public ArmTrack finish(double endS) {
+        double[] t = timesS.getElements();
+        Optional<ArmSample.Reason> hopeless = hopeless(t);
+        if (t.length == 0 || hopeless.isPresent()) {
+            List<ArmSample> lost = new ArrayList<>();
+            for (double timeS : t) {
+                lost.add(new ArmSample.Lost(timeS, hopeless.orElseThrow()));
+            }
+            return new ArmTrack(player, 0, endS, 0.5, lost);
+        }
+        double[] sx = SMOOTHING.smooth(t, vx.getElements());
+        double[] sy = SMOOTHING.smooth(t, vy.getElements());
+        Axis axis = Axis.principal(sx, sy);
+        BowSign sign = BowSign.judge(downBow, axis, t, sx, sy, placeX.getElements(), placeY.getElements());
+        Axis down = sign.down();
+        List<ArmSample> samples = new ArrayList<>(t.length);
+        double[] noise = SideMotion.noise(down, t, sx, sy);
+        for (int i = 0; i < t.length; i++) {
+            samples.add(
+                    dark.get(i)
+                            ? new ArmSample.Lost(t[i], ArmSample.Reason.TOO_DARK)
+                            : new ArmSample.Seen(t[i], down.along(sx[i], sy[i]), noise[i]));
+        }
+        return new ArmTrack(player, 0, endS, sign.confidence(), samples);
+    }
+
+    private Optional<ArmSample.Reason> hopeless(double[] t) {
+        if (player.seat().heightPx() < SMALLEST_BOX_PX) {
+            return Optional.of(ArmSample.Reason.TOO_SMALL);
+        }
+        boolean slow = t.length > 1 && (t.length - 1) / (t[t.length - 1] - t[0]) < FEWEST_FRAMES_PER_S;
+        return slow ? Optional.of(ArmSample.Reason.TOO_FEW_FRAMES) : Optional.empty();
+    }
+
+    @Override
+    public void close() {
+        flow.close();
+    }
+}

@@ -1,0 +1,204 @@
+package tuttarco.video;
+
+import static org.bytedeco.ffmpeg.global.avutil.AV_LOG_QUIET;
+import static org.bytedeco.ffmpeg.global.avutil.AV_NOPTS_VALUE;
+import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_GRAY8;
+import static org.bytedeco.ffmpeg.global.avutil.av_log_set_level;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.bytedeco.javacv.FFmpegFrameGrabber;
+import org.bytedeco.javacv.FrameGrabber.ImageMode;
+import org.bytedeco.javacv.OpenCVFrameConverter;
+import org.bytedeco.opencv.global.opencv_core;
+import org.bytedeco.opencv.opencv_core.Mat;
+import tuttarco.files.InputException;
+
+/**
+ * A video file, read frame by frame from its start and never held whole. Times are presentation times, so a variable
+ * frame rate is honoured; the picture is turned upright as the file's rotation says.
+ *
+ * <p>Only files on this machine are opened, and only containers that hold pictures themselves: a playlist that points
+ * elsewhere is refused.
+ */
+public final class Clip implements AutoCloseable {
+    /** FFmpeg's names of the containers cameras and editors write. */
+    private static final String CONTAINERS = "mov,mp4,m4a,3gp,3g2,mj2,matroska,webm,avi,mpegts,mpeg,ogg,flv,asf,mxf,dv,"
+            + "h264,hevc,mpegvideo,mjpeg,gif,ivf";
+
+    /** Larger pictures than any camera takes are a damaged or hostile file; pixels along one side. */
+    private static final int LARGEST_SIDE_PX = 16_384;
+
+    /** A clip this much shorter than its container says, in seconds, was cut off. */
+    private static final double TRUNCATED_S = 0.5;
+
+    private final Path file;
+    private final FFmpegFrameGrabber grabber;
+    private final OpenCVFrameConverter.ToMat toMat = new OpenCVFrameConverter.ToMat();
+    private final Mat turned = new Mat();
+    private final ClipFacts facts;
+    private final Rotation rotation;
+    private final double originS;
+    private int index;
+    private double lastTimeS = Double.NEGATIVE_INFINITY;
+    private boolean broken;
+
+    private Clip(Path file, FFmpegFrameGrabber grabber) throws InputException {
+        this.file = file;
+        this.grabber = grabber;
+        int widthPx = grabber.getImageWidth();
+        int heightPx = grabber.getImageHeight();
+        if (!grabber.hasVideo() || widthPx < 1 || heightPx < 1) {
+            throw new InputException(file.getFileName() + " holds no picture; give a video file.");
+        }
+        if (widthPx > LARGEST_SIDE_PX || heightPx > LARGEST_SIDE_PX) {
+            throw new InputException(file.getFileName() + " says its picture is " + widthPx + "x" + heightPx
+                    + " pixels, which no camera takes; the file is damaged.");
+        }
+        rotation = Rotation.ofDegrees(grabber.getDisplayRotation());
+        long startUs = grabber.getFormatContext().start_time();
+        originS = startUs == AV_NOPTS_VALUE ? 0 : startUs / 1e6;
+        long lengthUs = grabber.getLengthInTime();
+        facts = new ClipFacts(
+                file,
+                rotation.swapsSides() ? heightPx : widthPx,
+                rotation.swapsSides() ? widthPx : heightPx,
+                grabber.getVideoFrameRate(),
+                lengthUs > 0 ? Optional.of(lengthUs / 1e6) : Optional.empty(),
+                grabber.hasAudio());
+    }
+
+    /**
+     * Opens a clip.
+     *
+     * @throws InputException if there is no such file or it is not a video that can be read
+     */
+    public static Clip open(Path file) throws InputException {
+        if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
+            throw new InputException("There is no readable video at " + file + "; check the path.");
+        }
+        av_log_set_level(AV_LOG_QUIET);
+        FFmpegFrameGrabber grabber =
+                new FFmpegFrameGrabber(file.toAbsolutePath().toFile());
+        grabber.setOption("protocol_whitelist", "file");
+        grabber.setOption("format_whitelist", CONTAINERS);
+        grabber.setImageMode(ImageMode.GRAY);
+        grabber.setPixelFormat(AV_PIX_FMT_GRAY8);
+        try {
+            grabber.start(true);
+            return new Clip(file, grabber);
+        } catch (FFmpegFrameGrabber.Exception e) {
+            release(grabber);
+            throw new InputException(
+                    file.getFileName() + " can't be read as a video; it may be damaged, cut off while copying, or"
+                            + " another kind of file.",
+                    e);
+        } catch (InputException e) {
+            release(grabber);
+            throw e;
+        }
+    }
+
+    public ClipFacts facts() {
+        return facts;
+    }
+
+    /**
+     * Returns the next frame, empty at the end of what can be read. A damaged tail ends the clip early; see
+     * {@link #trouble()}. Frames whose time does not rise are passed over.
+     */
+    public Optional<Frame> next() {
+        while (!broken) {
+            org.bytedeco.javacv.Frame grabbed = grab();
+            if (grabbed == null) {
+                return Optional.empty();
+            }
+            double timeS = grabbed.timestamp / 1e6 - originS;
+            if (timeS > lastTimeS) {
+                lastTimeS = timeS;
+                return Optional.of(new Frame(index++, timeS, rotation.upright(toMat.convert(grabbed), turned)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private org.bytedeco.javacv.Frame grab() {
+        try {
+            return grabber.grabImage();
+        } catch (FFmpegFrameGrabber.Exception e) {
+            broken = true;
+            return null;
+        }
+    }
+
+    /**
+     * What to tell the user about the clip once it is read to its end: one sentence if its tail was missing or damaged,
+     * empty if all was well.
+     */
+    public Optional<String> trouble() {
+        boolean cutOff =
+                facts.durationS().filter(d -> lastTimeS < d - TRUNCATED_S).isPresent();
+        if (!broken && !cutOff) {
+            return Optional.empty();
+        }
+        return Optional.of(String.format(
+                java.util.Locale.ROOT,
+                "%s could be read up to %.1f s only%s; what follows is missing here.",
+                file.getFileName(),
+                Math.max(0, lastTimeS),
+                facts.durationS()
+                        .map(d -> String.format(java.util.Locale.ROOT, " of %.1f s", d))
+                        .orElse("")));
+    }
+
+    @Override
+    public void close() {
+        turned.close();
+        toMat.close();
+        release(grabber);
+    }
+
+    private static void release(FFmpegFrameGrabber grabber) {
+        try {
+            grabber.close();
+        } catch (org.bytedeco.javacv.FrameGrabber.Exception e) {
+            throw new IllegalStateException("the video reader could not be closed", e);
+        }
+    }
+
+    /** How far a stored picture must be turned to stand upright. */
+    private enum Rotation {
+        NONE,
+        CLOCKWISE,
+        HALF,
+        COUNTERCLOCKWISE;
+
+        /** FFmpeg's display rotation counts counterclockwise; only quarter turns occur in camera files. */
+        static Rotation ofDegrees(double displayRotationDeg) {
+            int quarters = Math.floorMod((int) Math.round(displayRotationDeg / 90), 4);
+            return switch (quarters) {
+                case 1 -> COUNTERCLOCKWISE;
+                case 2 -> HALF;
+                case 3 -> CLOCKWISE;
+                default -> NONE;
+            };
+        }
+
+        boolean swapsSides() {
+            return this == CLOCKWISE || this == COUNTERCLOCKWISE;
+        }
+
+        Mat upright(Mat stored, Mat turned) {
+            switch (this) {
+                case NONE -> {
+                    return stored;
+                }
+                case CLOCKWISE -> opencv_core.rotate(stored, turned, opencv_core.ROTATE_90_CLOCKWISE);
+                case HALF -> opencv_core.rotate(stored, turned, opencv_core.ROTATE_180);
+                case COUNTERCLOCKWISE -> opencv_core.rotate(stored, turned, opencv_core.ROTATE_90_COUNTERCLOCKWISE);
+            }
+            return turned;
+        }
+    }
+}
