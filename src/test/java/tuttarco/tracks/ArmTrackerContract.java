@@ -1,0 +1,187 @@
+package tuttarco.tracks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.bytedeco.javacpp.indexer.UByteIndexer;
+import org.bytedeco.opencv.global.opencv_core;
+import org.bytedeco.opencv.opencv_core.Mat;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tuttarco.bow.Instrument;
+import tuttarco.seats.Facing;
+import tuttarco.seats.Place;
+import tuttarco.seats.Player;
+import tuttarco.seats.SeatBox;
+import tuttarco.video.Frame;
+
+/**
+ * What every arm tracker does. The seat is a textured ground on which a textured disc, the bow hand, swings along the
+ * down-bow's way; where it is at any time is known in closed form.
+ */
+abstract class ArmTrackerContract {
+    private static final int SIDE_PX = 200;
+    private static final double SWING_PX = 30;
+    private static final double PERIOD_S = 1.6;
+
+    abstract ArmTracker tracker(Player player);
+
+    static Player player(Instrument instrument, Facing facing, SeatBox seat) {
+        return new Player("player", 1, Place.OUTSIDE, instrument, seat, facing, false);
+    }
+
+    /** The hand's way from the frog as a share of the swing: 0.5 - 0.5 cos; down while the sine is positive. */
+    private static double run(double timeS) {
+        return 0.5 - 0.5 * Math.cos(2 * Math.PI * timeS / PERIOD_S);
+    }
+
+    private ArmTrack swing(Player player, double framesPerS, double noise) {
+        DownBow down = DownBow.of(player.instrument(), player.facing());
+        Random random = new Random(7);
+        int[][] ground = texture(random);
+        int[][] hand = texture(random);
+        try (ArmTracker tracker = tracker(player);
+                Mat grey = new Mat(SIDE_PX, SIDE_PX, opencv_core.CV_8UC1)) {
+            int frames = (int) (6 * framesPerS);
+            for (int i = 0; i < frames; i++) {
+                double timeS = i / framesPerS;
+                double x = SIDE_PX * (0.5 + 0.1 * down.x()) + 2 * SWING_PX * down.x() * run(timeS);
+                double y = SIDE_PX * 0.5 + 2 * SWING_PX * down.y() * run(timeS);
+                paint(grey, ground, hand, x, y, noise, random);
+                tracker.accept(new Frame(i, timeS, grey));
+            }
+            return tracker.finish(frames / framesPerS);
+        }
+    }
+
+    private static int[][] texture(Random random) {
+        int[][] coarse = new int[SIDE_PX / 5 + 2][SIDE_PX / 5 + 2];
+        for (int[] row : coarse) {
+            for (int x = 0; x < row.length; x++) {
+                row[x] = 60 + random.nextInt(140);
+            }
+        }
+        return coarse;
+    }
+
+    private static double shade(int[][] texture, double x, double y) {
+        double u = Math.floorMod((int) Math.floor(x), SIDE_PX) / 5.0 + (x - Math.floor(x)) / 5;
+        double v = Math.floorMod((int) Math.floor(y), SIDE_PX) / 5.0 + (y - Math.floor(y)) / 5;
+        int ui = (int) u;
+        int vi = (int) v;
+        double fu = u - ui;
+        double fv = v - vi;
+        return (1 - fv) * ((1 - fu) * texture[vi][ui] + fu * texture[vi][ui + 1])
+                + fv * ((1 - fu) * texture[vi + 1][ui] + fu * texture[vi + 1][ui + 1]);
+    }
+
+    private static void paint(
+            Mat grey, int[][] ground, int[][] hand, double cx, double cy, double noise, Random random) {
+        try (UByteIndexer at = grey.createIndexer()) {
+            for (int y = 0; y < SIDE_PX; y++) {
+                for (int x = 0; x < SIDE_PX; x++) {
+                    boolean inHand = Math.hypot(x - cx, y - cy) < 18;
+                    double value = inHand ? shade(hand, x - cx + 100, y - cy + 100) : shade(ground, x, y);
+                    at.put(y, x, (int) Math.max(0, Math.min(255, value + noise * random.nextGaussian())));
+                }
+            }
+        }
+    }
+
+    private static final SeatBox ALL = new SeatBox(0, 0, SIDE_PX, SIDE_PX);
+
+    /** Share of samples with the right sign, away from the turns. */
+    private static double rightShare(ArmTrack track) {
+        int right = 0;
+        int judged = 0;
+        for (ArmSample sample : track.samples()) {
+            double sine = Math.sin(2 * Math.PI * sample.timeS() / PERIOD_S);
+            if (Math.abs(sine) > 0.3) {
+                judged++;
+                right += ((ArmSample.Seen) sample).velocity() * sine > 0 ? 1 : 0;
+            }
+        }
+        assertTrue(judged > 50, "samples to judge: " + judged);
+        return (double) right / judged;
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Facing.class,
+            names = {"CAMERA", "CAMERA_LEFT", "AWAY", "AWAY_RIGHT"})
+    void aHandThatLeavesTheStringsIsADownBow(Facing facing) {
+        for (Instrument instrument : List.of(Instrument.VIOLIN, Instrument.CELLO)) {
+            ArmTrack track = swing(player(instrument, facing, ALL), 30, 2);
+            assertEquals(1, rightShare(track), 0.02, instrument + " " + facing);
+            assertTrue(track.signConfidence() > 0.8, "sign confidence " + track.signConfidence());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {24, 25, 50, 60})
+    void turnsLieWhereTheHandTurnsAtAnyFrameRate(double framesPerS) {
+        ArmTrack track = swing(player(Instrument.VIOLIN, Facing.CAMERA, ALL), framesPerS, 2);
+        List<Double> turnsS = new ArrayList<>();
+        for (int i = 1; i < track.samples().size(); i++) {
+            ArmSample.Seen a = (ArmSample.Seen) track.samples().get(i - 1);
+            ArmSample.Seen b = (ArmSample.Seen) track.samples().get(i);
+            if (a.velocity() * b.velocity() < 0 && a.timeS() > 0.2) {
+                turnsS.add(a.timeS() + (b.timeS() - a.timeS()) * a.velocity() / (a.velocity() - b.velocity()));
+            }
+        }
+        assertEquals(7, turnsS.size(), "turns at " + turnsS);
+        for (int k = 0; k < turnsS.size(); k++) {
+            assertEquals((k + 1) * PERIOD_S / 2, turnsS.get(k), 0.012, "turn " + k);
+        }
+    }
+
+    @Test
+    void samplesAreInTimeOrderAndOneAFrame() {
+        ArmTrack track = swing(player(Instrument.VIOLIN, Facing.CAMERA, ALL), 30, 0);
+        assertEquals(179, track.samples().size(), "one sample between each two frames");
+        for (int i = 1; i < track.samples().size(); i++) {
+            assertTrue(
+                    track.samples().get(i).timeS() > track.samples().get(i - 1).timeS());
+        }
+        assertEquals(6, track.endS(), 1e-9);
+    }
+
+    @Test
+    void aBlackPictureShowsNoArm() {
+        try (ArmTracker tracker = tracker(player(Instrument.VIOLIN, Facing.CAMERA, ALL));
+                Mat black = Mat.zeros(SIDE_PX, SIDE_PX, opencv_core.CV_8UC1).asMat()) {
+            for (int i = 0; i < 30; i++) {
+                tracker.accept(new Frame(i, i / 30.0, black));
+            }
+            ArmTrack track = tracker.finish(1);
+            assertEquals(29, track.samples().size());
+            for (ArmSample sample : track.samples()) {
+                assertEquals(
+                        ArmSample.Reason.TOO_DARK,
+                        assertInstanceOf(ArmSample.Lost.class, sample).reason());
+            }
+        }
+    }
+
+    @Test
+    void aTinySeatShowsNoArm() {
+        ArmTrack track = swing(player(Instrument.VIOLIN, Facing.CAMERA, new SeatBox(0, 0, 20, 20)), 30, 0);
+        assertEquals(179, track.samples().size());
+        assertEquals(
+                ArmSample.Reason.TOO_SMALL,
+                assertInstanceOf(ArmSample.Lost.class, track.samples().get(0)).reason());
+    }
+
+    @Test
+    void aClipWithoutFramesGivesAnEmptyTrack() {
+        try (ArmTracker tracker = tracker(player(Instrument.VIOLIN, Facing.CAMERA, ALL))) {
+            assertEquals(List.of(), tracker.finish(0).samples());
+        }
+    }
+}
