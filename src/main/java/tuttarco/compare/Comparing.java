@@ -1,0 +1,144 @@
+package tuttarco.compare;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import tuttarco.beats.BeatMap;
+import tuttarco.beats.TimedSpan;
+import tuttarco.compare.Divergence.Against;
+import tuttarco.seats.Player;
+import tuttarco.strokes.Reading;
+import tuttarco.strokes.Stroke;
+
+/**
+ * Compares a section's readings with the marking and with its leader, beat by beat ({@link Judgement}), and joins
+ * contiguous disagreement ({@link Divergences}).
+ *
+ * <p>A player's constant delay is taken off before judging ({@link Delay}), so that who plays late is not called turned.
+ * Against the marking and against the leader are separate questions: when the leader leaves the marking, he or she is
+ * against the marking and the section that stays is against the leader; when a player leaves both, both are said.
+ */
+public final class Comparing {
+    private final BeatMap beats;
+    private final CompareSettings settings;
+    private final Optional<Reference> marking;
+    private final Optional<Reading> leader;
+    private final Optional<Reference> leading;
+
+    private Comparing(List<Reading> readings, BeatMap beats, List<TimedSpan> markedSpans, CompareSettings settings) {
+        this.beats = beats;
+        this.settings = settings;
+        this.marking =
+                markedSpans.isEmpty() ? Optional.empty() : Optional.of(Reference.ofMarking(markedSpans, settings));
+        this.leader = readings.stream().filter(r -> r.player().leader()).findFirst();
+        this.leading = leader.map(l -> Reference.of(l.strokes(), settings));
+    }
+
+    /**
+     * Compares.
+     *
+     * @param readings one a player, in any order
+     * @param markedSpans the part's strokes and rests in time order; empty where there is no marking
+     */
+    public static Comparison compare(
+            List<Reading> readings, BeatMap beats, List<TimedSpan> markedSpans, CompareSettings settings) {
+        List<Reading> section = readings.stream()
+                .sorted(Comparator.comparing(Reading::player, SectionOrder.COMPARATOR))
+                .toList();
+        return new Comparing(section, beats, markedSpans, settings).comparison(section);
+    }
+
+    private Comparison comparison(List<Reading> section) {
+        List<Compared> compared = section.stream().map(this::compared).toList();
+        List<List<BeatReading>> beatReadings =
+                compared.stream().map(this::beatReadings).toList();
+        return new Comparison(
+                section.stream().map(Reading::player).toList(),
+                beats,
+                beatReadings,
+                marking.isEmpty() ? List.of() : BarAgreements.of(beats, beatReadings, settings.level()),
+                divergences(compared),
+                lags(section));
+    }
+
+    /** One player: the strokes with the delay to the marking taken off, and a judgement a beat. */
+    private record Compared(Player player, List<Stroke> inTime, List<Judgement> toMarking, List<Judgement> toLeader) {}
+
+    private Compared compared(Reading reading) {
+        Optional<Reference> other = reading.player().leader() ? Optional.empty() : leading;
+        List<Stroke> inTime = inTime(reading, marking);
+        return new Compared(reading.player(), inTime, judged(inTime, marking), judged(inTime(reading, other), other));
+    }
+
+    private List<Stroke> inTime(Reading reading, Optional<Reference> reference) {
+        return reference
+                .map(r -> Delay.ofS(reading.strokes(), r.strokes(), settings.longestDelayS()))
+                .map(delayS -> Spans.shifted(reading.strokes(), -delayS))
+                .orElse(reading.strokes());
+    }
+
+    private List<Judgement> judged(List<Stroke> inTime, Optional<Reference> reference) {
+        return IntStream.range(0, beats.beats().size())
+                .mapToObj(i -> reference
+                        .map(r -> Judgement.of(r, inTime, startS(i), beats.endS(i), settings))
+                        .orElse(Judgement.of(Verdict.REST)))
+                .toList();
+    }
+
+    private List<BeatReading> beatReadings(Compared player) {
+        return IntStream.range(0, beats.beats().size())
+                .mapToObj(i -> beatReading(player, i))
+                .toList();
+    }
+
+    private BeatReading beatReading(Compared player, int index) {
+        double startS = startS(index);
+        double endS = beats.endS(index);
+        Optional<Stroke> marked = marking.flatMap(m -> Played.firstIn(m.strokes(), startS, endS));
+        Played played = marked.map(
+                        m -> Played.most(player.inTime(), Math.max(startS, m.startS()), Math.min(endS, m.endS())))
+                .orElseGet(() -> Played.most(player.inTime(), startS, endS));
+        Judgement judgement = player.toMarking().get(index);
+        return new BeatReading(
+                player.player(),
+                index,
+                beats.beats().get(index),
+                marked.flatMap(m -> m.kind().direction()),
+                played.kind(),
+                judgement.confidence().orElse(played.confidence()),
+                judgement.verdict(),
+                player.toLeader().get(index).verdict());
+    }
+
+    private List<Divergence> divergences(List<Compared> compared) {
+        return Stream.of(
+                        divergences(compared, Compared::toMarking, Against.MARKING),
+                        divergences(compared, Compared::toLeader, Against.LEADER))
+                .flatMap(List::stream)
+                .sorted(Comparator.comparingInt(Divergence::firstIndex)
+                        .thenComparing(Divergence::against)
+                        .thenComparingInt(Divergence::lastIndex))
+                .toList();
+    }
+
+    private List<Divergence> divergences(
+            List<Compared> compared, Function<Compared, List<Judgement>> judgements, Against against) {
+        List<Divergences.Stretch> stretches = compared.stream()
+                .flatMap(c -> Divergences.of(c.player(), judgements.apply(c), settings.leastBeats()).stream())
+                .toList();
+        return Divergences.joined(stretches, beats, against);
+    }
+
+    private List<Lag> lags(List<Reading> section) {
+        return leader.stream()
+                .flatMap(l -> section.stream().filter(r -> !r.player().leader()).map(r -> Lags.of(r, l, settings)))
+                .toList();
+    }
+
+    private double startS(int index) {
+        return beats.beats().get(index).timeS();
+    }
+}
