@@ -20,6 +20,7 @@ import tuttarco.strokes.Stroke;
  * <p>A player's constant delay is taken off before judging ({@link Delay}), so that who plays late is not called turned.
  * Against the marking and against the leader are separate questions: when the leader leaves the marking, he or she is
  * against the marking and the section that stays is against the leader; when a player leaves both, both are said.
+ * Divergences come in the order of their first beats.
  */
 public final class Comparing {
     private final BeatMap beats;
@@ -38,10 +39,10 @@ public final class Comparing {
     }
 
     /**
-     * Compares.
+     * What the section did on each beat of the map, where it left the marking or the leader, and how late each player was.
      *
      * @param readings one a player, in any order
-     * @param markedSpans the part's strokes and rests in time order; empty where there is no marking
+     * @param markedSpans one marking for the whole section: the part's strokes and rests in time order; empty where there is no marking
      */
     public static Comparison compare(
             List<Reading> readings, BeatMap beats, List<TimedSpan> markedSpans, CompareSettings settings) {

@@ -2,8 +2,8 @@ package tuttarco.files;
 
 /** Makes text from outside harmless in a message of one line. */
 public final class Plain {
-    /** Longest text that is quoted, in characters; longer ones are cut (chosen so that a message stays a sentence). */
-    public static final int LONGEST = 80;
+    /** Longest text that is quoted, in characters; longer ones are cut (chosen: a long path still fits). */
+    public static final int LONGEST = 200;
 
     private static final String CUT = "...";
     private static final int INSTEAD = '?';

@@ -1,6 +1,7 @@
 package tuttarco.files;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -132,6 +133,8 @@ final class Staging implements AutoCloseable {
             deepestFirst = walk.sorted(Comparator.reverseOrder()).toList();
         } catch (NoSuchFileException alreadyMoved) {
             return;
+        } catch (UncheckedIOException stillBeingWritten) {
+            throw stillBeingWritten.getCause();
         }
         for (Path p : deepestFirst) {
             Files.deleteIfExists(p);

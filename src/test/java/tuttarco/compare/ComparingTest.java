@@ -189,7 +189,7 @@ class ComparingTest {
         assertEquals(0.75, beats.get(1).confidence(), 1e-9);
     }
 
-    /** Strokes that are wrong as often as they say: so are the verdicts against a leader who is just as unsure. */
+    /** Leader and player bow alike and are misread as often as their confidence says. */
     @Test
     void verdictsAreRightAsOftenAsTheirConfidenceSays() {
         Random random = new Random(7);

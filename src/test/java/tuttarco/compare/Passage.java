@@ -1,6 +1,7 @@
 package tuttarco.compare;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import tuttarco.beats.Beat;
@@ -24,7 +25,7 @@ record Passage(double beatS, List<Double> lengthsS) {
     static final double START_S = 2;
 
     static Passage steady(double strokeS, double beatS, int strokes) {
-        return new Passage(beatS, java.util.Collections.nCopies(strokes, strokeS));
+        return new Passage(beatS, Collections.nCopies(strokes, strokeS));
     }
 
     /** Strokes of a quarter second to two seconds in random order, seldom a rest, about 30 s. */

@@ -3,6 +3,8 @@ package tuttarco.compare;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -58,10 +60,7 @@ class RandomPassagesTest {
         for (int i = 0; i < PASSAGES; i++) {
             Passage passage = Passage.random(random);
             int beats = 2 + i % 5;
-            int first;
-            do {
-                first = random.nextInt(passage.beats().beats().size() - beats);
-            } while (!passage.bowed(first, first + beats - 1));
+            int first = bowedBeats(passage, beats, random);
             List<Stroke> played =
                     Bows.turned(passage.asMarked(), passage.beatStartS(first), passage.beatStartS(first + beats));
             double lagS = 0.2 * random.nextDouble();
@@ -69,6 +68,15 @@ class RandomPassagesTest {
             count.add(fromMarking(passage, played), first, first + beats - 1);
         }
         return count;
+    }
+
+    /** The first of so many beats without a rest. */
+    private static int bowedBeats(Passage passage, int beats, Random random) {
+        int first;
+        do {
+            first = random.nextInt(passage.beats().beats().size() - beats);
+        } while (!passage.bowed(first, first + beats - 1));
+        return first;
     }
 
     /** Changes 20 ms to and fro, one doubt of 0.15 s in each 3 s, and 3 % of the time misread for 80 ms at once. */
@@ -130,6 +138,24 @@ class RandomPassagesTest {
     }
 
     @Test
+    void latenessIsNotTurnedBowingInNoisyReadingsEither() {
+        Random random = new Random(4);
+        int judged = 0;
+        int invented = 0;
+        for (double strokeS : List.of(0.25, 0.3, 0.4, 0.5, 0.75, 1.0, 1.5, 2.0)) {
+            for (int lagMs = 0; lagMs <= 200; lagMs += 10) {
+                Passage passage = Passage.steady(strokeS, 0.5, (int) Math.ceil(32 / strokeS));
+                List<Stroke> played = noisy(passage.asMarked(), passage, random);
+                invented +=
+                        fromMarking(passage, Bows.late(played, lagMs / 1000.0)).size();
+                judged++;
+            }
+        }
+        assertEquals(8 * 21, judged);
+        assertEquals(0, invented);
+    }
+
+    @Test
     void turnsInSteadyStrokesAreFoundThroughLateness() {
         Count count = new Count();
         int planted = 0;
@@ -164,5 +190,39 @@ class RandomPassagesTest {
             }
         }
         assertEquals(18, found);
+    }
+
+    /** A leader and seven players, each late by a time of his or her own; three leave together for four beats. */
+    @Test
+    void playersWhoLeaveTogetherAreFoundTogetherInNoisyReadings() {
+        Random random = new Random(5);
+        int sections = 100;
+        List<Against> exact = new ArrayList<>();
+        List<Against> others = new ArrayList<>();
+        for (int i = 0; i < sections; i++) {
+            Passage passage = Passage.random(random);
+            int first = bowedBeats(passage, 4, random);
+            List<Reading> readings = new ArrayList<>();
+            for (int p = 0; p < 8; p++) {
+                List<Stroke> played = p < 5
+                        ? passage.asMarked()
+                        : Bows.turned(passage.asMarked(), passage.beatStartS(first), passage.beatStartS(first + 4));
+                List<Stroke> late = Bows.late(noisy(played, passage, random), 0.15 * random.nextDouble());
+                readings.add(Bows.reading(p == 0 ? Bows.leader() : Bows.player("p" + p), late));
+            }
+            Comparison comparison =
+                    Comparing.compare(readings, passage.beats(), passage.marking(), CompareSettings.DEFAULT);
+            for (Divergence d : comparison.divergences()) {
+                boolean together = d.firstIndex() == first
+                        && d.lastIndex() == first + 3
+                        && d.players().equals(comparison.players().subList(5, 8));
+                (together ? exact : others).add(d.against());
+            }
+        }
+        assertEquals(sections, Collections.frequency(exact, Against.MARKING));
+        assertEquals(0, Collections.frequency(others, Against.MARKING));
+        // the leader's own reading is as noisy as the players'
+        assertTrue(Collections.frequency(exact, Against.LEADER) >= 90, exact.size() + " exact");
+        assertTrue(Collections.frequency(others, Against.LEADER) <= 10, others.size() + " others");
     }
 }

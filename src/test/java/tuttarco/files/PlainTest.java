@@ -23,8 +23,8 @@ class PlainTest {
 
     @Test
     void cutsLongTextBetweenCharacters() {
-        String long81 = "\ud834\udd1e".repeat(Plain.LONGEST + 1);
-        String cut = Plain.text(long81);
+        String tooLong = "\ud834\udd1e".repeat(Plain.LONGEST + 1);
+        String cut = Plain.text(tooLong);
         assertEquals(Plain.LONGEST, cut.codePointCount(0, cut.length()));
         assertTrue(cut.endsWith("\udd1e..."));
         String fits = "\ud834\udd1e".repeat(Plain.LONGEST);

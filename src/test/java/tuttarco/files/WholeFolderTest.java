@@ -1,5 +1,6 @@
 package tuttarco.files;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -118,7 +119,7 @@ class WholeFolderTest {
                         root.resolve("x/out").toString())
                 .redirectErrorStream(true)
                 .start();
-        String said = new String(child.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+        String said = new String(child.getInputStream().readAllBytes(), UTF_8);
         assertEquals(130, child.waitFor(), said);
         assertEquals(List.of(), Trees.below(root));
     }
