@@ -1,0 +1,71 @@
+package tuttarco.beats;
+
+import java.util.List;
+import tuttarco.files.InputException;
+import tuttarco.score.Bar;
+import tuttarco.score.Part;
+import tuttarco.score.PartSpan.Position;
+
+/** A part laid out along one line, in quarter notes from its beginning. */
+final class PartRuler {
+    private final List<Bar> bars;
+    /** Where each bar begins, and one entry more for the end of the last. */
+    private final double[] startQuarters;
+
+    PartRuler(Part part) {
+        bars = part.bars();
+        startQuarters = new double[bars.size() + 1];
+        for (int i = 0; i < bars.size(); i++) {
+            Bar bar = bars.get(i);
+            startQuarters[i + 1] =
+                    startQuarters[i] + bar.lengthBeats() * bar.metre().quartersPerBeat();
+        }
+    }
+
+    double lengthQuarters() {
+        return startQuarters[bars.size()];
+    }
+
+    /** Where a place lies; negative for a beat just before a pickup that begins between beats. */
+    double quarters(Position position) {
+        Bar bar = bars.get(position.barIndex());
+        return startQuarters[position.barIndex()]
+                + (position.beat() - bar.firstBeat()) * bar.metre().quartersPerBeat();
+    }
+
+    /**
+     * The index of the first bar, from {@code fromBar} on, that has the beat's number, holds the beat and lets it lie after
+     * {@code afterQuarters}.
+     *
+     * @throws InputException if there is none
+     */
+    int barOf(Beat beat, int fromBar, double afterQuarters) throws InputException {
+        for (int i = fromBar; i < bars.size(); i++) {
+            if (bars.get(i).number().equals(beat.bar())
+                    && holds(bars.get(i), beat.beat())
+                    && quarters(new Position(i, beat.beat())) > afterQuarters) {
+                return i;
+            }
+        }
+        throw new InputException(whyNot(beat));
+    }
+
+    private static boolean holds(Bar bar, int beat) {
+        return beat >= Math.floor(bar.firstBeat()) && beat < bar.firstBeat() + bar.lengthBeats();
+    }
+
+    private String whyNot(Beat beat) {
+        List<Bar> named =
+                bars.stream().filter(bar -> bar.number().equals(beat.bar())).toList();
+        if (named.isEmpty()) {
+            return "the beats name " + beat.spoken() + ", but the part has no bar " + beat.bar()
+                    + "; number the bars of the beats as they are printed in the part";
+        }
+        if (named.stream().noneMatch(bar -> holds(bar, beat.beat()))) {
+            return "the beats name " + beat.spoken() + ", but that bar of the part has no such beat in "
+                    + named.get(0).metre() + "; correct the beats or the part's metre";
+        }
+        return "the beats name " + beat.spoken()
+                + " after a later place of the part; list the beats in the order of the part";
+    }
+}
