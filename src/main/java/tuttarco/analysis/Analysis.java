@@ -1,0 +1,116 @@
+package tuttarco.analysis;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tuttarco.beats.BeatList;
+import tuttarco.beats.BeatMap;
+import tuttarco.beats.PartTimes;
+import tuttarco.beats.SteadyTempo;
+import tuttarco.beats.TimedSpan;
+import tuttarco.bow.Instrument;
+import tuttarco.compare.CompareSettings;
+import tuttarco.compare.Comparing;
+import tuttarco.compare.Comparison;
+import tuttarco.files.InputException;
+import tuttarco.files.Sha256;
+import tuttarco.report.AnalysedTake;
+import tuttarco.score.Part;
+import tuttarco.score.Parts;
+import tuttarco.take.BeatsGiven;
+import tuttarco.take.Take;
+import tuttarco.take.TakeFile;
+
+/**
+ * The whole way on one screen.
+ *
+ * <pre>
+ * clip, seats ... arm tracks ... strokes ---.
+ *                                            >-- comparison ... charts and report
+ * part, beats ... marked strokes -----------'
+ * </pre>
+ */
+public final class Analysis {
+    private final SectionReader sectionReader;
+    private final CompareSettings compareSettings;
+    private final String programVersion;
+
+    public Analysis(SectionReader sectionReader, CompareSettings compareSettings, String programVersion) {
+        this.sectionReader = sectionReader;
+        this.compareSettings = compareSettings;
+        this.programVersion = programVersion;
+    }
+
+    public static Analysis standard(String programVersion) {
+        return new Analysis(SectionReader.standard(), CompareSettings.DEFAULT, programVersion);
+    }
+
+    /**
+     * Analyses a take.
+     *
+     * @throws InputException if the take or a file it names can't be read or is not valid
+     * @throws NothingSeenException if nothing could be read from the picture
+     * @throws InterruptedException if the thread was interrupted
+     */
+    public AnalysedTake of(Path takeFile, SectionReader.Progress progress)
+            throws InputException, NothingSeenException, InterruptedException {
+        Take take = TakeFile.read(takeFile);
+        Optional<Part> part = part(take);
+        BeatMap beats = beats(take, part);
+        List<TimedSpan> marked = part.isPresent() ? PartTimes.timed(part.get(), beats) : List.of();
+
+        SectionReading read = sectionReader.read(take.video(), take.players(), progress);
+
+        Comparison comparison = Comparing.compare(read.readings(), beats, marked, compareSettings);
+        return new AnalysedTake(
+                take,
+                read.clip(),
+                read.endS(),
+                read.tracks(),
+                read.readings(),
+                part,
+                comparison,
+                fingerprints(take),
+                settings(),
+                programVersion,
+                read.notes());
+    }
+
+    private static Optional<Part> part(Take take) throws InputException {
+        Instrument instrument =
+                take.leader().orElse(take.players().get(0)).instrument();
+        return take.part().isPresent() ? Optional.of(Parts.read(take.part().get(), instrument)) : Optional.empty();
+    }
+
+    private static BeatMap beats(Take take, Optional<Part> part) throws InputException {
+        if (take.beats() instanceof BeatsGiven.Listed listed) {
+            return new BeatList(listed.file()).beats();
+        }
+        BeatsGiven.Steady steady = (BeatsGiven.Steady) take.beats();
+        Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
+                + take.file().getFileName() + ", or give the beats as a list."));
+        return new SteadyTempo(steady.tempoBpm(), steady.startS(), inMetre).beats();
+    }
+
+    private static Map<String, String> fingerprints(Take take) throws InputException {
+        Map<String, String> sha256 = new LinkedHashMap<>();
+        sha256.put("take", Sha256.of(take.file()));
+        sha256.put("video", Sha256.of(take.video()));
+        if (take.part().isPresent()) {
+            sha256.put("part", Sha256.of(take.part().get()));
+        }
+        if (take.beats() instanceof BeatsGiven.Listed listed) {
+            sha256.put("beats", Sha256.of(listed.file()));
+        }
+        return sha256;
+    }
+
+    /** Settings by name, as text: what a reader needs to repeat the run. */
+    private Map<String, String> settings() {
+        return Map.of(
+                "tracker and reader", sectionReader.toString(),
+                "comparison", compareSettings.toString());
+    }
+}

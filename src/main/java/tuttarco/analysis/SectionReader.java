@@ -1,0 +1,100 @@
+package tuttarco.analysis;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import tuttarco.files.InputException;
+import tuttarco.seats.Player;
+import tuttarco.strokes.HiddenMarkovReader;
+import tuttarco.strokes.Reading;
+import tuttarco.strokes.StrokeKind;
+import tuttarco.strokes.StrokeReader;
+import tuttarco.tracks.ArmTracker;
+import tuttarco.tracks.FlowArmTracker;
+import tuttarco.tracks.SectionTracker;
+import tuttarco.tracks.SectionTracker.Tracked;
+import tuttarco.video.Clip;
+
+/** From a clip and its seats to what each player's bow did. The marking is unknown here. */
+public final class SectionReader {
+    private final Function<Player, ArmTracker> trackers;
+    private final StrokeReader reader;
+    private final int workers;
+
+    public SectionReader(Function<Player, ArmTracker> trackers, StrokeReader reader, int workers) {
+        this.trackers = trackers;
+        this.reader = reader;
+        this.workers = workers;
+    }
+
+    /** Flow and hidden Markov model, on all cores. */
+    public static SectionReader standard() {
+        return new SectionReader(
+                FlowArmTracker::new,
+                new HiddenMarkovReader(HiddenMarkovReader.Settings.DEFAULT),
+                Runtime.getRuntime().availableProcessors());
+    }
+
+    /**
+     * Reads a clip.
+     *
+     * @throws InputException if the clip can't be opened or a seat lies outside its picture
+     * @throws NothingSeenException if no frame could be decoded or no arm was seen at all
+     * @throws InterruptedException if the thread was interrupted
+     */
+    public SectionReading read(Path video, List<Player> players, Progress progress)
+            throws InputException, NothingSeenException, InterruptedException {
+        try (Clip clip = Clip.open(video)) {
+            for (Player player : players) {
+                requireInside(player, clip);
+            }
+            double lengthS = clip.facts().durationS().orElse(0.0);
+            Tracked tracked = new SectionTracker(trackers, workers)
+                    .track(clip, players, timeS -> progress.reached(timeS, lengthS));
+            List<Reading> readings = tracked.tracks().stream().map(reader::read).toList();
+            if (readings.stream().allMatch(SectionReader::unseen)) {
+                throw new NothingSeenException("No bow arm could be seen in " + video.getFileName()
+                        + "; check that the picture is bright enough, that the seats are where the players are,"
+                        + " and that the clip has at least ten frames a second.");
+            }
+            return new SectionReading(clip.facts(), tracked.endS(), tracked.tracks(), readings, notes(clip, readings));
+        }
+    }
+
+    private static void requireInside(Player player, Clip clip) throws InputException {
+        int widthPx = clip.facts().widthPx();
+        int heightPx = clip.facts().heightPx();
+        if (!player.seat().fitsInto(widthPx, heightPx)) {
+            throw new InputException("The seat of " + player.label() + " (" + player.seat()
+                    + ") reaches outside the picture, which is " + widthPx + "x" + heightPx
+                    + " pixels; move it inside.");
+        }
+    }
+
+    private static boolean unseen(Reading reading) {
+        return reading.strokes().stream().allMatch(s -> s.kind() == StrokeKind.UNSEEN);
+    }
+
+    private static List<String> notes(Clip clip, List<Reading> readings) {
+        List<String> notes = new ArrayList<>();
+        clip.trouble().ifPresent(notes::add);
+        for (Reading reading : readings) {
+            if (unseen(reading)) {
+                notes.add(
+                        reading.player().label() + " could not be seen: too dark, too small, or nothing moves there.");
+            }
+        }
+        return notes;
+    }
+
+    /** Told how far the reading has come. */
+    @FunctionalInterface
+    public interface Progress {
+        /**
+         * @param clipTimeS seconds of the clip read so far
+         * @param lengthS length of the clip; zero where it is not known
+         */
+        void reached(double clipTimeS, double lengthS);
+    }
+}

@@ -1,0 +1,136 @@
+package tuttarco;
+
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures;
+
+/** The order of the rooms: imports run one way, and some things stay out of some rooms. */
+@AnalyzeClasses(packages = "tuttarco", importOptions = ImportOption.DoNotIncludeTests.class)
+class HouseTest {
+    /** Each room may use the rooms named behind it, and no others. */
+    @ArchTest
+    static final ArchRule IMPORTS_RUN_ONE_WAY = Architectures.layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("bow")
+            .definedBy("tuttarco.bow..")
+            .layer("files")
+            .definedBy("tuttarco.files..")
+            .layer("signal")
+            .definedBy("tuttarco.signal..")
+            .layer("stats")
+            .definedBy("tuttarco.stats..")
+            .layer("video")
+            .definedBy("tuttarco.video..")
+            .layer("seats")
+            .definedBy("tuttarco.seats..")
+            .layer("tracks")
+            .definedBy("tuttarco.tracks..")
+            .layer("strokes")
+            .definedBy("tuttarco.strokes..")
+            .layer("score")
+            .definedBy("tuttarco.score..")
+            .layer("beats")
+            .definedBy("tuttarco.beats..")
+            .layer("take")
+            .definedBy("tuttarco.take..")
+            .layer("compare")
+            .definedBy("tuttarco.compare..")
+            .layer("chart")
+            .definedBy("tuttarco.chart..")
+            .layer("report")
+            .definedBy("tuttarco.report..")
+            .layer("demo")
+            .definedBy("tuttarco.demo..")
+            .layer("analysis")
+            .definedBy("tuttarco.analysis..")
+            .layer("cli")
+            .definedBy("tuttarco.cli..")
+            .whereLayer("bow")
+            .mayNotAccessAnyLayer()
+            .whereLayer("files")
+            .mayNotAccessAnyLayer()
+            .whereLayer("signal")
+            .mayNotAccessAnyLayer()
+            .whereLayer("stats")
+            .mayNotAccessAnyLayer()
+            .whereLayer("video")
+            .mayOnlyAccessLayers("files")
+            .whereLayer("seats")
+            .mayOnlyAccessLayers("bow", "files")
+            .whereLayer("tracks")
+            .mayOnlyAccessLayers("bow", "seats", "signal", "video")
+            .whereLayer("strokes")
+            .mayOnlyAccessLayers("bow", "seats", "signal", "tracks")
+            .whereLayer("score")
+            .mayOnlyAccessLayers("bow", "files")
+            .whereLayer("beats")
+            .mayOnlyAccessLayers("files", "score")
+            .whereLayer("take")
+            .mayOnlyAccessLayers("bow", "files", "seats")
+            .whereLayer("compare")
+            .mayOnlyAccessLayers("bow", "stats", "seats", "strokes", "score", "beats")
+            .whereLayer("chart")
+            .mayOnlyAccessLayers("bow", "files", "stats", "seats", "tracks", "strokes", "score", "beats", "compare")
+            .whereLayer("report")
+            .mayOnlyAccessLayers(
+                    "bow", "files", "stats", "video", "seats", "tracks", "strokes", "score", "beats", "take", "compare",
+                    "chart")
+            .whereLayer("demo")
+            .mayOnlyAccessLayers("bow", "files", "video", "seats", "strokes", "score", "beats", "take")
+            .whereLayer("cli")
+            .mayNotBeAccessedByAnyLayer();
+
+    @ArchTest
+    static final ArchRule ROOMS_MAKE_NO_CIRCLES =
+            slices().matching("tuttarco.(*)..").should().beFreeOfCycles();
+
+    /** A reading must not know the marking it is later compared with. */
+    @ArchTest
+    static final ArchRule INFERENCE_NEVER_SEES_THE_MARKING = noClasses()
+            .that()
+            .resideInAnyPackage("tuttarco.tracks..", "tuttarco.strokes..", "tuttarco.video..", "tuttarco.seats..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("tuttarco.score..", "tuttarco.beats..", "tuttarco.compare..", "tuttarco.take..");
+
+    @ArchTest
+    static final ArchRule ONLY_VIDEO_KNOWS_FFMPEG = noClasses()
+            .that()
+            .resideOutsideOfPackage("tuttarco.video..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.bytedeco.ffmpeg..", "org.bytedeco.javacv..");
+
+    @ArchTest
+    static final ArchRule ONLY_VIDEO_AND_TRACKS_KNOW_OPENCV = noClasses()
+            .that()
+            .resideOutsideOfPackages("tuttarco.video..", "tuttarco.tracks..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.bytedeco..");
+
+    @ArchTest
+    static final ArchRule NO_WINDOWS_BELOW_A_REVIEW =
+            noClasses().should().dependOnClassesThat().resideInAPackage("javax.swing..");
+
+    @ArchTest
+    static final ArchRule ONLY_THE_COMMAND_LINE_SPEAKS_TO_THE_SHELL = noClasses()
+            .that()
+            .resideOutsideOfPackage("tuttarco.cli..")
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err");
+
+    @ArchTest
+    static final ArchRule EVERY_CLASS_LIVES_IN_A_ROOM =
+            classes().that(alwaysTrue()).should().notBe(resideInAPackage("tuttarco"));
+}
