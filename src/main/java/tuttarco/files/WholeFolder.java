@@ -1,0 +1,39 @@
+package tuttarco.files;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes a set of files whole or not at all. */
+public final class WholeFolder {
+    private WholeFolder() {}
+
+    /**
+     * Has the files written to a hidden folder and then puts them in place. A folder that did not exist appears in one
+     * step, its missing parents with it. In a folder that exists only files of the same name are replaced and all others
+     * are left alone. After a failure, or when the program is interrupted, everything is as it was before.
+     *
+     * @param dir the folder the files shall be in afterwards
+     * @throws OutputException if {@code dir} can't be written; checked as far as possible before anything is computed
+     */
+    public static void write(Path dir, FolderContents contents) throws OutputException {
+        Path target = dir.toAbsolutePath().normalize();
+        if (Files.exists(target) && !Files.isDirectory(target)) {
+            throw Refusal.because(target, "it is a file, name a folder instead");
+        }
+        boolean exists = Files.isDirectory(target);
+        try (Staging staging = exists ? Staging.within(target) : Staging.besides(target)) {
+            Files.createDirectory(staging.path());
+            contents.writeTo(staging.path());
+            if (exists) {
+                Replacement replacement = Replacement.of(staging.path(), target);
+                staging.keep(replacement::run);
+            } else {
+                staging.keep(() -> Files.move(staging.path(), target, StandardCopyOption.ATOMIC_MOVE));
+            }
+        } catch (IOException e) {
+            throw Refusal.of(target, e);
+        }
+    }
+}
