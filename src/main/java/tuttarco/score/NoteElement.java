@@ -1,0 +1,86 @@
+package tuttarco.score;
+
+import java.util.Optional;
+import org.apache.commons.math3.fraction.BigFraction;
+import tuttarco.bow.BowDirection;
+import tuttarco.files.InputException;
+import tuttarco.files.Plain;
+import tuttarco.score.WrittenNote.Joins;
+
+/** What one {@code <note>} element says. */
+final class NoteElement {
+    boolean grace;
+    boolean cue;
+    boolean chord;
+    boolean rest;
+    boolean plucked;
+    String voice = "1";
+    Optional<BigFraction> durationDivisions = Optional.empty();
+    Joins joins = Joins.NONE;
+
+    private NoteElement() {}
+
+    static NoteElement read(XmlCursor xml) throws InputException {
+        NoteElement note = new NoteElement();
+        note.plucked = xml.attribute("pizzicato").filter("yes"::equals).isPresent();
+        xml.children(child -> note.readChild(xml, child));
+        return note;
+    }
+
+    private void readChild(XmlCursor xml, String child) throws InputException {
+        switch (child) {
+            case "grace" -> grace = true;
+            case "cue" -> cue = true;
+            case "chord" -> chord = true;
+            case "rest" -> rest = true;
+            case "voice" -> voice = xml.text();
+            case "duration" -> durationDivisions = Optional.of(duration(xml));
+            case "tie" -> tie(xml);
+            case "notations" -> xml.children(notation -> readNotation(xml, notation));
+            default -> {}
+        }
+    }
+
+    private void readNotation(XmlCursor xml, String notation) throws InputException {
+        switch (notation) {
+            case "tied" -> tie(xml);
+            case "slur" -> slur(xml);
+            case "technical" -> xml.children(this::readTechnical);
+            default -> {}
+        }
+    }
+
+    private void readTechnical(String sign) {
+        switch (sign) {
+            case "down-bow" -> joins = joins.marked(BowDirection.DOWN);
+            case "up-bow" -> joins = joins.marked(BowDirection.UP);
+            default -> {}
+        }
+    }
+
+    private void tie(XmlCursor xml) {
+        switch (xml.attribute("type").orElse("")) {
+            case "start" -> joins = joins.tieStart();
+            case "stop" -> joins = joins.tieStop();
+            default -> {}
+        }
+    }
+
+    private void slur(XmlCursor xml) {
+        String number = xml.attribute("number").orElse("1");
+        switch (xml.attribute("type").orElse("")) {
+            case "start" -> joins = joins.slurStart(number);
+            case "stop" -> joins = joins.slurStop(number);
+            default -> {}
+        }
+    }
+
+    /** A duration in divisions, more than none. */
+    static BigFraction duration(XmlCursor xml) throws InputException {
+        String text = xml.text();
+        return Fractions.ofDecimal(text)
+                .filter(Fractions::positive)
+                .orElseThrow(() -> xml.wrong(
+                        "a duration is a positive number, not '" + Plain.text(text) + "'; export the part again"));
+    }
+}

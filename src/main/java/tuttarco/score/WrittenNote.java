@@ -1,0 +1,68 @@
+package tuttarco.score;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.math3.fraction.BigFraction;
+import tuttarco.bow.BowDirection;
+
+/**
+ * One note or rest of a bar as MusicXML writes it.
+ *
+ * @param start from the bar's beginning, quarter notes
+ * @param length quarter notes
+ * @param bowed neither a rest nor plucked
+ */
+record WrittenNote(BigFraction start, BigFraction length, boolean bowed, Joins joins) {
+    /** What joins a note to its neighbours in one stroke, and how the bow goes. */
+    record Joins(
+            boolean tieStops,
+            boolean tieStarts,
+            List<String> slurStops,
+            List<String> slurStarts,
+            Optional<BowDirection> mark) {
+        static final Joins NONE = new Joins(false, false, List.of(), List.of(), Optional.empty());
+
+        Joins tieStop() {
+            return new Joins(true, tieStarts, slurStops, slurStarts, mark);
+        }
+
+        Joins tieStart() {
+            return new Joins(tieStops, true, slurStops, slurStarts, mark);
+        }
+
+        Joins slurStop(String number) {
+            return new Joins(tieStops, tieStarts, with(slurStops, List.of(number)), slurStarts, mark);
+        }
+
+        Joins slurStart(String number) {
+            return new Joins(tieStops, tieStarts, slurStops, with(slurStarts, List.of(number)), mark);
+        }
+
+        /** The first mark counts. */
+        Joins marked(BowDirection direction) {
+            return new Joins(tieStops, tieStarts, slurStops, slurStarts, mark.or(() -> Optional.of(direction)));
+        }
+
+        Joins and(Joins chordNote) {
+            return new Joins(
+                    tieStops || chordNote.tieStops,
+                    tieStarts || chordNote.tieStarts,
+                    with(slurStops, chordNote.slurStops),
+                    with(slurStarts, chordNote.slurStarts),
+                    mark.or(chordNote::mark));
+        }
+
+        private static List<String> with(List<String> some, List<String> more) {
+            return Stream.concat(some.stream(), more.stream()).distinct().toList();
+        }
+    }
+
+    BigFraction end() {
+        return start.add(length);
+    }
+
+    WrittenNote withChord(Joins chordNote) {
+        return new WrittenNote(start, length, bowed, joins.and(chordNote));
+    }
+}
