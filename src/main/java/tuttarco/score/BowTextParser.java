@@ -17,7 +17,7 @@ import tuttarco.score.BowTextLine.Wrong;
 
 /** Takes bow text line by line; see {@link BowTextReader} for the grammar. */
 final class BowTextParser {
-    private static final Pattern LABEL = Pattern.compile("[\\p{L}\\p{N}.']{1,20}");
+    static final Pattern LABEL = Pattern.compile("[\\p{L}\\p{N}.']{1,20}");
     private static final Pattern RANGE = Pattern.compile("([0-9]{1,6})-([0-9]{1,6})");
     private static final Pattern METRE = Pattern.compile("([0-9]{1,3})/([0-9]{1,3})");
     private static final int LONGEST_NAME = 200;
