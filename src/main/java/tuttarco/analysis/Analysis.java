@@ -91,7 +91,7 @@ public final class Analysis {
         BeatsGiven.Steady steady = (BeatsGiven.Steady) take.beats();
         Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
                 + take.file().getFileName() + ", or give the beats as a list."));
-        return new SteadyTempo(steady.tempoBpm(), steady.startS(), inMetre).beats();
+        return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS()).beats();
     }
 
     private static Map<String, String> fingerprints(Take take) throws InputException {

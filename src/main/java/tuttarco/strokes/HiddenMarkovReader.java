@@ -161,27 +161,21 @@ public final class HiddenMarkovReader implements StrokeReader {
         if (path[i] == STILL || path[i - 1] == STILL) {
             return midS;
         }
-        double nearestS = midS;
-        double distanceS = CROSSING_REACH_S;
-        for (int j = i - 1;
-                j >= 0 && path[j] == path[i - 1] && midS - run.get(j + 1).timeS() < distanceS;
-                j--) {
+        int first = i - 1;
+        while (first > 0 && path[first - 1] == path[i - 1] && midS - run.get(first).timeS() < CROSSING_REACH_S) {
+            first--;
+        }
+        double nearestS = Double.POSITIVE_INFINITY;
+        for (int j = first; j + 1 < path.length && run.get(j).timeS() - midS < CROSSING_REACH_S; j++) {
+            if (j >= i && path[j] != path[i]) {
+                break;
+            }
             double crossingS = crossingS(run.get(j), run.get(j + 1), path[i]);
-            if (midS - crossingS < distanceS && crossingS <= midS) {
-                distanceS = midS - crossingS;
+            if (Math.abs(crossingS - midS) < Math.abs(nearestS - midS)) {
                 nearestS = crossingS;
             }
         }
-        for (int j = i - 1;
-                j + 1 < path.length && path[j + 1] == path[i] && run.get(j).timeS() - midS < distanceS;
-                j++) {
-            double crossingS = crossingS(run.get(j), run.get(j + 1), path[i]);
-            if (Math.abs(crossingS - midS) < distanceS) {
-                distanceS = Math.abs(crossingS - midS);
-                nearestS = crossingS;
-            }
-        }
-        return nearestS;
+        return Math.abs(nearestS - midS) < CROSSING_REACH_S ? nearestS : midS;
     }
 
     /** Where the velocity crosses zero towards the new state between two samples, seconds; infinite if it does not. */
