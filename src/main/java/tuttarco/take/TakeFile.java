@@ -1,0 +1,144 @@
+package tuttarco.take;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tuttarco.bow.Instrument;
+import tuttarco.files.InputBytes;
+import tuttarco.files.InputException;
+import tuttarco.files.OutputException;
+import tuttarco.files.WholeFile;
+import tuttarco.seats.Facing;
+import tuttarco.seats.Place;
+import tuttarco.seats.Player;
+import tuttarco.seats.SeatBox;
+
+/**
+ * Reads and writes take files: JSON, version 1, as {@code take.schema.json} beside this class describes. Paths in a take
+ * begin in its folder and don't leave it.
+ */
+public final class TakeFile {
+    /** The version written, and the only one read. */
+    public static final int VERSION = 1;
+
+    private static final int MOST_BYTES = 1 << 20;
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+
+    private TakeFile() {}
+
+    /**
+     * Reads a take whose files all exist.
+     *
+     * @throws InputException if the file can't be read or isn't a take, with the place in it
+     */
+    public static Take read(Path file) throws InputException {
+        String name = InputBytes.name(file);
+        JsonPlace root = new JsonPlace(name, "", tree(InputBytes.read(file, MOST_BYTES), name));
+        if (!root.value().isObject()) {
+            throw root.wrong("this is not a take", "write a JSON object with version, title, video and players");
+        }
+        int version = root.field("version").wholeNumber();
+        if (version != VERSION) {
+            throw new InputException(name + ": this take file has version " + version + "; this program reads version "
+                    + VERSION + "; save it again in that version");
+        }
+        root.object("version", "title", "video", "bowing", "players", "part", "beats");
+        return take(root, file, new TakeFolder(file.toAbsolutePath().getParent()));
+    }
+
+    /**
+     * Writes a take, whole or not at all.
+     *
+     * @throws OutputException if it can't be written, or if one of the take's files lies outside the folder of {@code file}
+     */
+    public static void write(Take take, Path file) throws OutputException {
+        String json = TakeJson.of(take, file.toAbsolutePath().normalize().getParent());
+        WholeFile.write(file, json.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static JsonNode tree(byte[] content, String name) throws InputException {
+        try {
+            JsonNode tree = JSON.readTree(content);
+            if (tree.isMissingNode()) {
+                throw new InputException(name + " is empty; write a take in it");
+            }
+            return tree;
+        } catch (JsonProcessingException e) {
+            String place = e.getLocation() == null
+                    ? ""
+                    : "line " + e.getLocation().getLineNr() + ", column "
+                            + e.getLocation().getColumnNr() + ": ";
+            throw new InputException(
+                    name + ": " + place + "the JSON is broken here, or a field stands twice in one object; correct it",
+                    e);
+        } catch (IOException e) {
+            throw new InputException(name + " is not text in UTF-8; save it as JSON in UTF-8", e);
+        }
+    }
+
+    private static Take take(JsonPlace root, Path file, TakeFolder folder) throws InputException {
+        String title = root.field("title").text();
+        Bowing bowing = root.field("bowing").oneOf(Bowing.values(), Bowing::word);
+        List<Player> players = new ArrayList<>();
+        JsonPlace listed = root.field("players");
+        for (JsonPlace place : listed.list()) {
+            players.add(player(place));
+        }
+        BeatsGiven beats = beats(root.field("beats"), folder);
+        Path video = folder.file(root.field("video"));
+        Optional<JsonPlace> named = root.optional("part");
+        Optional<Path> part = named.isPresent() ? Optional.of(folder.file(named.get())) : Optional.empty();
+        if (beats instanceof BeatsGiven.Steady && part.isEmpty()) {
+            throw root.field("beats")
+                    .wrong(
+                            "a tempo needs a part to know the metre and the bars",
+                            "add a part, or give the beats as a list");
+        }
+        return listed.make(() -> new Take(file, title, video, players, part, beats, bowing));
+    }
+
+    private static Player player(JsonPlace place) throws InputException {
+        place.object("label", "desk", "place", "instrument", "seat", "facing", "leader");
+        String label = place.field("label").text();
+        int desk = place.field("desk").wholeNumber();
+        Place side = place.field("place").oneOf(Place.values(), Place::word);
+        Instrument instrument = place.field("instrument").oneOf(Instrument.values(), Instrument::word);
+        SeatBox seat = seat(place.field("seat"));
+        Facing facing = place.field("facing").oneOf(Facing.values(), Facing::word);
+        Optional<JsonPlace> leader = place.optional("leader");
+        boolean leads = leader.isPresent() && leader.get().yesOrNo();
+        return place.make(() -> new Player(label, desk, side, instrument, seat, facing, leads));
+    }
+
+    private static SeatBox seat(JsonPlace place) throws InputException {
+        place.object("x", "y", "width", "height");
+        int xPx = place.field("x").wholeNumber();
+        int yPx = place.field("y").wholeNumber();
+        int widthPx = place.field("width").wholeNumber();
+        int heightPx = place.field("height").wholeNumber();
+        return place.make(() -> new SeatBox(xPx, yPx, widthPx, heightPx));
+    }
+
+    private static BeatsGiven beats(JsonPlace place, TakeFolder folder) throws InputException {
+        place.object("file", "tempo_bpm", "start_s");
+        Optional<JsonPlace> file = place.optional("file");
+        if (file.isPresent()) {
+            place.object("file");
+            return new BeatsGiven.Listed(folder.file(file.get()));
+        }
+        double tempoBpm = place.field("tempo_bpm").number();
+        double startS = place.field("start_s").number();
+        return place.make(() -> new BeatsGiven.Steady(tempoBpm, startS));
+    }
+}

@@ -1,0 +1,72 @@
+package tuttarco.take;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import tuttarco.files.OutputException;
+import tuttarco.files.Plain;
+import tuttarco.seats.Player;
+
+/** A take as the JSON of its file. */
+final class TakeJson {
+    private static final JsonMapper JSON = new JsonMapper();
+
+    private TakeJson() {}
+
+    static String of(Take take, Path folder) throws OutputException {
+        ObjectNode root = JSON.createObjectNode();
+        root.put("version", TakeFile.VERSION);
+        root.put("title", take.title());
+        root.put("video", inside(folder, take.video()));
+        root.put("bowing", take.bowing().word());
+        for (Player player : take.players()) {
+            put(root.withArray("players").addObject(), player);
+        }
+        if (take.part().isPresent()) {
+            root.put("part", inside(folder, take.part().get()));
+        }
+        ObjectNode beats = root.putObject("beats");
+        if (take.beats() instanceof BeatsGiven.Steady steady) {
+            beats.put("tempo_bpm", steady.tempoBpm()).put("start_s", steady.startS());
+        } else if (take.beats() instanceof BeatsGiven.Listed listed) {
+            beats.put("file", inside(folder, listed.file()));
+        }
+        try {
+            return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a tree of texts and numbers can always be written", e);
+        }
+    }
+
+    private static void put(ObjectNode node, Player player) {
+        node.put("label", player.label());
+        node.put("desk", player.desk());
+        node.put("place", player.place().word());
+        node.put("instrument", player.instrument().word());
+        node.putObject("seat")
+                .put("x", player.seat().xPx())
+                .put("y", player.seat().yPx())
+                .put("width", player.seat().widthPx())
+                .put("height", player.seat().heightPx());
+        node.put("facing", player.facing().word());
+        if (player.leader()) {
+            node.put("leader", true);
+        }
+    }
+
+    private static String inside(Path folder, Path file) throws OutputException {
+        Path normal = file.toAbsolutePath().normalize();
+        if (!normal.startsWith(folder)) {
+            throw new OutputException(
+                    "a take can't name " + Plain.text(file.toString())
+                            + " outside its own folder; copy the file beside the take file first",
+                    null);
+        }
+        List<String> steps = new ArrayList<>();
+        folder.relativize(normal).forEach(step -> steps.add(step.toString()));
+        return String.join("/", steps);
+    }
+}
