@@ -79,8 +79,7 @@ public final class Analysis {
     }
 
     private static Optional<Part> part(Take take) throws InputException {
-        Instrument instrument =
-                take.leader().orElse(take.players().get(0)).instrument();
+        Instrument instrument = take.leader().orElse(take.players().get(0)).instrument();
         return take.part().isPresent() ? Optional.of(Parts.read(take.part().get(), instrument)) : Optional.empty();
     }
 

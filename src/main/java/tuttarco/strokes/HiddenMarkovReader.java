@@ -162,7 +162,9 @@ public final class HiddenMarkovReader implements StrokeReader {
             return midS;
         }
         int first = i - 1;
-        while (first > 0 && path[first - 1] == path[i - 1] && midS - run.get(first).timeS() < CROSSING_REACH_S) {
+        while (first > 0
+                && path[first - 1] == path[i - 1]
+                && midS - run.get(first).timeS() < CROSSING_REACH_S) {
             first--;
         }
         double nearestS = Double.POSITIVE_INFINITY;

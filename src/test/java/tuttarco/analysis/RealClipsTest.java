@@ -86,7 +86,11 @@ class RealClipsTest {
             double trueMs = section.delayMs(lag.player());
             double readMs = lag.medianMs().orElseThrow();
             System.out.printf(
-                    Locale.ROOT, "%s: delay %.0f ms, read %.0f ms%n", lag.player().label(), trueMs, readMs);
+                    Locale.ROOT,
+                    "%s: delay %.0f ms, read %.0f ms%n",
+                    lag.player().label(),
+                    trueMs,
+                    readMs);
             errorsMs.add(Math.abs(readMs - trueMs));
         }
         double medianMs = Quantiles.median(errorsMs);

@@ -60,8 +60,7 @@ record TiledSection(List<Player> players, double framesPerS) {
     }
 
     private static BufferedImage tile(List<BufferedImage> pictures, int index) {
-        BufferedImage all =
-                new BufferedImage(COLUMNS * WIDTH_PX, ROWS * HEIGHT_PX, BufferedImage.TYPE_BYTE_GRAY);
+        BufferedImage all = new BufferedImage(COLUMNS * WIDTH_PX, ROWS * HEIGHT_PX, BufferedImage.TYPE_BYTE_GRAY);
         Graphics2D canvas = all.createGraphics();
         for (int tile = 0; tile < COLUMNS * ROWS; tile++) {
             BufferedImage own = pictures.get(Math.max(0, index - delayFrames(tile)));
