@@ -59,7 +59,7 @@ final class XmlText {
     }
 
     private static Charset charset(byte[] content, String fileName) throws InputException {
-        int first = content.length < 2 ? 0 : (content[0] & 0xff) << 8 | content[1] & 0xff;
+        int first = content.length < 2 ? 0 : ((content[0] & 0xff) << 8) | (content[1] & 0xff);
         if (first == 0xfeff || first == 0xfffe) {
             return StandardCharsets.UTF_16;
         }

@@ -148,6 +148,12 @@ class BowTextReaderTest extends PartReaderContract {
     }
 
     @Test
+    void endlessLinesAreRefused() {
+        assertTrue(
+                refusal("metre 4/4\n1: " + "d ".repeat(10_000)).contains("line 2, column 10000: the line is longer"));
+    }
+
+    @Test
     void manyTinyStrokesAreRefused() {
         String text = "metre 64/1\n1: " + "d1/1000x999 ".repeat(64) + "d0.064\n2-20000: as 1\n";
         assertTrue(refusal(text).contains("more than 1000000 strokes"));

@@ -121,6 +121,7 @@ class TakeFileTest {
             "x": 320,            |                           | players[1].seat: there is no 'x'
             "x": 320,            | "x": NaN,                 | line 10, column
             "tempo_bpm": 92.5    | "tempo_bpm": 1e999        | beats.tempo_bpm: this is not a number that can be used
+            "start_s": 1.25      | "start_s": 1e300          | beats: a start is a time in seconds
             "tempo_bpm": 92.5    | "tempo_bpm": 5            | beats: a tempo lies between 10 and 1000
             "tempo_bpm": 92.5    | "tempo_bpm": "fast"       | beats.tempo_bpm: this is not a number
             "tempo_bpm": 92.5,   |                           | beats: there is no 'tempo_bpm'

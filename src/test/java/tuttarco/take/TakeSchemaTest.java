@@ -87,6 +87,7 @@ class TakeSchemaTest {
             "x": 320,            | "x": 320, "z": 1,
             "width": 300, "height": 400}, "facing": "away-right" | "width": 0, "height": 400}, "facing": "away-right"
             "tempo_bpm": 92.5    | "tempo_bpm": 5
+            "start_s": 1.25      | "start_s": 1e300
             "tempo_bpm": 92.5    | "tempo_bpm": "fast"
             "tempo_bpm": 92.5,   |
             "tempo_bpm": 92.5,   | "file": "beats.csv",
