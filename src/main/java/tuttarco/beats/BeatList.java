@@ -12,6 +12,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.csv.DuplicateHeaderMode;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
@@ -34,6 +35,7 @@ public record BeatList(Path file) implements BeatSource {
             .setIgnoreEmptyLines(true)
             .setIgnoreSurroundingSpaces(true)
             .setAllowMissingColumnNames(true)
+            .setDuplicateHeaderMode(DuplicateHeaderMode.ALLOW_EMPTY)
             .get();
 
     @Override

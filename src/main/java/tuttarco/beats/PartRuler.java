@@ -2,6 +2,7 @@ package tuttarco.beats;
 
 import java.util.List;
 import tuttarco.files.InputException;
+import tuttarco.files.Plain;
 import tuttarco.score.Bar;
 import tuttarco.score.Part;
 import tuttarco.score.PartSpan.Position;
@@ -55,17 +56,17 @@ final class PartRuler {
     }
 
     private String whyNot(Beat beat) {
+        String name = Plain.text(beat.spoken());
         List<Bar> named =
                 bars.stream().filter(bar -> bar.number().equals(beat.bar())).toList();
         if (named.isEmpty()) {
-            return "the beats name " + beat.spoken() + ", but the part has no bar " + beat.bar()
+            return "the beats name " + name + ", but the part has no bar " + Plain.text(beat.bar())
                     + "; number the bars of the beats as they are printed in the part";
         }
         if (named.stream().noneMatch(bar -> holds(bar, beat.beat()))) {
-            return "the beats name " + beat.spoken() + ", but that bar of the part has no such beat in "
+            return "the beats name " + name + ", but that bar of the part has no such beat in "
                     + named.get(0).metre() + "; correct the beats or the part's metre";
         }
-        return "the beats name " + beat.spoken()
-                + " after a later place of the part; list the beats in the order of the part";
+        return "the beats name " + name + " after a later place of the part; list the beats in the order of the part";
     }
 }

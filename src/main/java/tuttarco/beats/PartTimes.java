@@ -30,7 +30,11 @@ public final class PartTimes {
         this.timesS = timesS;
     }
 
-    /** @throws InputException if a listed beat isn't in the part, or not in this order */
+    /**
+     * The part laid along the recording.
+     *
+     * @throws InputException if a listed beat isn't in the part, or not in this order
+     */
     public static PartTimes of(Part part, BeatMap map) throws InputException {
         PartRuler ruler = new PartRuler(part);
         List<Beat> beats = map.beats();

@@ -55,7 +55,7 @@ final class BarPieces {
     private static boolean reachesInto(PartSpan span, int barIndex, Bar bar) {
         Position start = span.start();
         return start.barIndex() < barIndex
-                || start.barIndex() == barIndex && start.beat() < bar.firstBeat() + bar.lengthBeats();
+                || (start.barIndex() == barIndex && start.beat() < bar.firstBeat() + bar.lengthBeats());
     }
 
     private static boolean endsBy(Position end, int barIndex, List<Bar> bars) {

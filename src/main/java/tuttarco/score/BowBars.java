@@ -124,8 +124,9 @@ final class BowBars {
         }
         int last = entries.size() - 1;
         for (int i = 0; i <= last; i++) {
-            if (i > 0 && entries.get(i).what() == What.HELD
-                    || i < last && entries.get(i).heldOver()) {
+            boolean holdsInto = i > 0 && entries.get(i).what() == What.HELD;
+            boolean holdsOver = i < last && entries.get(i).heldOver();
+            if (holdsInto || holdsOver) {
                 throw where.wrong("a ~ stands in the middle of bar " + label
                         + "; it holds a stroke over a bar line, so write it only at the bar's end and beginning");
             }

@@ -37,10 +37,17 @@ record BowTextLine(String text, List<Word> words) {
     /** A colon is a word of its own; a comment begins the line or follows a blank. */
     private static final Pattern WORD = Pattern.compile(":|[^ \t:]+");
 
+    /** Longest line, characters; guards against absurd files. */
+    private static final int LONGEST = 10_000;
+
     private static final Pattern COMMENT = Pattern.compile("(?:^|[ \t])#.*", Pattern.DOTALL);
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\x80-\\x9f&&[^\t]]");
 
     static BowTextLine of(String line) throws Wrong {
+        if (line.length() > LONGEST) {
+            throw new Wrong(
+                    "the line is longer than " + LONGEST + " characters; write fewer strokes in a line", LONGEST);
+        }
         Matcher control = CONTROL.matcher(line);
         if (control.find()) {
             throw new Wrong("a control character stands here; take it out", column(line, control.start()));

@@ -1,6 +1,7 @@
 package tuttarco.score;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.commons.math3.fraction.BigFraction;
 import tuttarco.bow.BowDirection;
 import tuttarco.files.InputException;
@@ -9,6 +10,9 @@ import tuttarco.score.WrittenNote.Joins;
 
 /** What one {@code <note>} element says. */
 final class NoteElement {
+    /** MusicXML numbers slurs from 1 to 16. */
+    private static final Pattern SLUR_NUMBER = Pattern.compile("[1-9]|1[0-6]");
+
     boolean grace;
     boolean cue;
     boolean chord;
@@ -68,6 +72,9 @@ final class NoteElement {
 
     private void slur(XmlCursor xml) {
         String number = xml.attribute("number").orElse("1");
+        if (!SLUR_NUMBER.matcher(number).matches()) {
+            return;
+        }
         switch (xml.attribute("type").orElse("")) {
             case "start" -> joins = joins.slurStart(number);
             case "stop" -> joins = joins.slurStop(number);

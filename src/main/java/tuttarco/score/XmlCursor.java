@@ -1,6 +1,7 @@
 package tuttarco.score;
 
 import java.io.ByteArrayInputStream;
+import java.io.StringReader;
 import java.util.Optional;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -40,9 +41,9 @@ final class XmlCursor {
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, true);
         factory.setXMLResolver((publicId, systemId, base, namespace) -> new ByteArrayInputStream(new byte[0]));
+        StringReader text = new StringReader(XmlText.of(content, fileName));
         try {
-            XmlCursor cursor =
-                    new XmlCursor(fileName, factory.createXMLStreamReader(new ByteArrayInputStream(content)));
+            XmlCursor cursor = new XmlCursor(fileName, factory.createXMLStreamReader(text));
             while (cursor.depth == 0) {
                 cursor.advance();
             }

@@ -14,12 +14,15 @@ public sealed interface BeatsGiven {
      * @param startS when the part's first beat sounds, seconds from the clip's start
      */
     record Steady(double tempoBpm, double startS) implements BeatsGiven {
+        /** A day, longer than any clip. */
+        private static final double LATEST_S = 86_400;
+
         public Steady {
             if (!(tempoBpm >= 10 && tempoBpm <= 1000)) {
                 throw new IllegalArgumentException("a tempo lies between 10 and 1000 beats a minute, not " + tempoBpm);
             }
-            if (!Double.isFinite(startS)) {
-                throw new IllegalArgumentException("a start is a time in seconds, not " + startS);
+            if (!(Math.abs(startS) <= LATEST_S)) {
+                throw new IllegalArgumentException("a start is a time in seconds, at most a day, not " + startS);
             }
         }
     }

@@ -1,0 +1,127 @@
+package tuttarco.take;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tuttarco.bow.Instrument;
+import tuttarco.files.InputException;
+import tuttarco.seats.Facing;
+import tuttarco.seats.Place;
+
+/** The published schema and the reader say the same. */
+class TakeSchemaTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir
+    Path folder;
+
+    private static JsonSchema schema() throws IOException {
+        try (InputStream in = Objects.requireNonNull(TakeFile.class.getResourceAsStream("take.schema.json"))) {
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(in);
+        }
+    }
+
+    private static boolean valid(String take) throws IOException {
+        JsonNode tree = JSON.readTree(take);
+        return schema().validate(tree).isEmpty();
+    }
+
+    @Test
+    void theSchemaNamesTheVersionThatIsRead() throws IOException {
+        assertEquals("urn:tuttarco:take:" + TakeFile.VERSION, schema().getId());
+    }
+
+    @Test
+    void aTakeThatIsReadOrWrittenIsValid() throws Exception {
+        assertTrue(valid(TakeFolders.GOOD));
+        Path file = TakeFolders.with(folder, TakeFolders.GOOD);
+        TakeFile.write(TakeFile.read(file), file);
+        assertTrue(valid(Files.readString(file)));
+        String listed = TakeFolders.GOOD
+                .replace("\"tempo_bpm\": 92.5, \"start_s\": 1.25", "\"file\": \"beats.csv\"")
+                .replace("\"part\": \"parts/serenade.bowing.txt\",", "");
+        assertTrue(valid(listed));
+        TakeFile.read(TakeFolders.with(folder, listed));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            "version": 1,        | "version": 2,
+            "version": 1,        | "version": 1, "tempo": 3,
+            "version": 1,        |
+            "title":             | "titel":
+            "Serenade, bars 17 to 32" | " "
+            "Serenade, bars 17 to 32" | "a\\u0085b"
+            "bowing": "unified", | "bowing": "both",
+            "desk": 1, "place": "inside" | "desk": 0, "place": "inside"
+            "desk": 1, "place": "inside" | "desk": 1, "place": "middle"
+            "instrument": "viol" | "instrument": "harp"
+            "away-right"         | "backwards"
+            "away-right"         | "away-right", "leader": true
+            "away-right"         | "away-right", "leader": "yes"
+            "x": 320,            | "x": -1,
+            "x": 320,            | "x": 1.5,
+            "x": 320,            | "x": 99999999999,
+            "x": 320,            | "x": 320, "z": 1,
+            "width": 300, "height": 400}, "facing": "away-right" | "width": 0, "height": 400}, "facing": "away-right"
+            "tempo_bpm": 92.5    | "tempo_bpm": 5
+            "start_s": 1.25      | "start_s": 1e300
+            "tempo_bpm": 92.5    | "tempo_bpm": "fast"
+            "tempo_bpm": 92.5,   |
+            "tempo_bpm": 92.5,   | "file": "beats.csv",
+            "part": "parts/serenade.bowing.txt", |
+            strings.mp4          | ../strings.mp4
+            strings.mp4          | parts/../strings.mp4
+            strings.mp4          | /etc/hostname
+            strings.mp4          | C:/strings.mp4
+            """)
+    void bothRefuseTheSame(String part, String instead) throws IOException {
+        assertTrue(TakeFolders.GOOD.contains(part), part);
+        String take = TakeFolders.GOOD.replace(part, instead == null ? "" : instead);
+        assertFalse(valid(take));
+        Path file = TakeFolders.with(folder, take);
+        assertThrows(InputException.class, () -> TakeFile.read(file));
+    }
+
+    @Test
+    void everyWordOfTheSchemaIsOneOfTheProgramAndTheOtherWayRound() throws IOException {
+        JsonNode player = schema().getSchemaNode().at("/$defs/player/properties");
+        assertEquals(words(Facing.values(), Facing::word), enumOf(player, "facing"));
+        assertEquals(words(Instrument.values(), Instrument::word), enumOf(player, "instrument"));
+        assertEquals(words(Place.values(), Place::word), enumOf(player, "place"));
+        JsonNode top = schema().getSchemaNode().at("/properties");
+        assertEquals(words(Bowing.values(), Bowing::word), enumOf(top, "bowing"));
+    }
+
+    private static <T> Set<String> words(T[] values, Function<T, String> word) {
+        return Stream.of(values).map(word).collect(Collectors.toSet());
+    }
+
+    private static Set<String> enumOf(JsonNode properties, String name) {
+        Set<String> words = new HashSet<>();
+        properties.get(name).get("enum").forEach(word -> words.add(word.textValue()));
+        return words;
+    }
+}
