@@ -29,6 +29,9 @@ public final class AgreementByBar implements Chart {
     private static final int MOST_WIDTH_PX = 1176;
     private static final int BAR_PX = 28;
 
+    /** Bars named in the title before "and n more". */
+    private static final int MOST_NAMED = 4;
+
     private final List<BarAgreement> bars;
 
     /** The bars in the order played, at least one. */
@@ -146,7 +149,7 @@ public final class AgreementByBar implements Chart {
     }
 
     private static XYTextAnnotation dash(int index) {
-        XYTextAnnotation dash = new XYTextAnnotation("–", index, 50);
+        XYTextAnnotation dash = new XYTextAnnotation("–", index, 25);
         Font font = Look.semibold(Look.TITLE_PX);
         dash.setFont(font);
         dash.setPaint(Look.PALETTE.secondary());
@@ -159,9 +162,12 @@ public final class AgreementByBar implements Chart {
     }
 
     private static String listed(List<String> names) {
-        int most = 4;
-        String shown = names.stream().limit(most).collect(Collectors.joining(", "));
-        return names.size() > most ? shown + " and " + (names.size() - most) + " more" : shown;
+        int shown = names.size() > MOST_NAMED ? MOST_NAMED : names.size() - 1;
+        if (shown == 0) {
+            return names.get(0);
+        }
+        String last = names.size() > MOST_NAMED ? names.size() - MOST_NAMED + " more" : names.get(shown);
+        return names.stream().limit(shown).collect(Collectors.joining(", ")) + " and " + last;
     }
 
     @Override

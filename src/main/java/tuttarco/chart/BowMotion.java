@@ -16,7 +16,7 @@ import tuttarco.tracks.ArmTrack;
 /** One player's bow over time: how it travelled, the strokes read from it, and the beats. */
 public final class BowMotion implements Chart {
     static final int WIDTH_PX = 1176;
-    private static final int ROW_PX = 176;
+    private static final int ROW_PX = 196;
     private static final int TITLE_PX = 44;
 
     /** Seconds in a row; a bar of slow four is about a finger wide. */
@@ -53,7 +53,7 @@ public final class BowMotion implements Chart {
     public String title() {
         String name = Words.plain(player().label());
         if (spots.isEmpty()) {
-            return name + ": " + Words.percent(readShare()) + " of the strokes' time read for sure";
+            return name + ": the arm was read for " + Words.percent(readShare()) + " of the take";
         }
         String more = spots.size() == 1 ? "" : ", and " + Words.count(spots.size() - 1, "time") + " more";
         return name + " " + Words.turned(spots.get(0)) + more;
@@ -86,7 +86,7 @@ public final class BowMotion implements Chart {
 
     @Override
     public int heightPx() {
-        return TITLE_PX + rowCount() * ROW_PX + 8 * Look.STEP_PX;
+        return TITLE_PX + rowCount() * ROW_PX + 6 * Look.STEP_PX;
     }
 
     private int rowCount() {

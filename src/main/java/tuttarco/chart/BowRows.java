@@ -18,6 +18,8 @@ final class BowRows {
     /** Seat heights shown at least to either side, so that the tremble of a resting arm stays small. */
     private static final double LEAST_TRAVEL = 0.1;
 
+    private static final int TIME_AXIS_PX = 40;
+
     /** Width of the error band, in standard deviations: about 95 % of a normal error. */
     private static final double BAND = 2;
 
@@ -90,6 +92,7 @@ final class BowRows {
         NumberAxis axis = new NumberAxis(last ? "time in the clip (min:s)" : null);
         Look.dress(axis);
         axis.setRange(startS, endS);
+        axis.setFixedDimension(TIME_AXIS_PX);
         axis.setTickUnit(new NumberTickUnit(endS - startS > 12 ? 2 : 1, new ClockFormat()));
         return axis;
     }
@@ -97,11 +100,11 @@ final class BowRows {
     /** Leaves room above the curve for the lane. */
     private NumberAxis travelAxis(int heightPx) {
         int headPx = StrokeLane.BAR_NUMBERS_PX + StrokeLane.LANE_PX;
-        double curvePx = heightPx - headPx - 32.0;
-        NumberAxis axis = new CurveAxis("seat heights", most);
+        double curvePx = heightPx - headPx - TIME_AXIS_PX - 2.0 * Look.STEP_PX;
+        NumberAxis axis = new CurveAxis("to the tip, seat heights", most);
         Look.dress(axis);
         axis.setRange(-most, most + 2 * most * headPx / curvePx);
-        axis.setTickUnit(new NumberTickUnit(roundStep(most), CurveAxis.signed()));
+        axis.setTickUnit(new NumberTickUnit(roundStep(most), CurveAxis.plainNumbers()));
         axis.setFixedDimension(62);
         return axis;
     }

@@ -19,8 +19,8 @@ final class BowTravel {
     /** A gap between samples longer than this ends a stretch; longer than a frame at 10 frames a second. */
     private static final double GAP_S = 0.25;
 
-    /** Points closer than this are left out; strokes change more slowly than 8 times a second. */
-    private static final double POINT_S = 1 / 16.0;
+    /** Points closer than this are left out: about three pixels of the chart, and a smooth curve at the fastest strokes. */
+    private static final double POINT_S = 1 / 26.0;
 
     /**
      * One point of the curve.

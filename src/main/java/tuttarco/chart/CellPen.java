@@ -1,6 +1,9 @@
 package tuttarco.chart;
 
 import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.font.FontRenderContext;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import tuttarco.bow.BowDirection;
@@ -41,8 +44,11 @@ final class CellPen {
             case UNSURE -> {
                 dotted.append(inset(box), false);
                 cell.direction()
-                        .ifPresent(d -> outlines.append(
-                                BowSigns.of(d, box.getCenterX(), box.getCenterY(), signPx, signPx * HEAVY), false));
+                        .ifPresentOrElse(
+                                d -> outlines.append(
+                                        BowSigns.of(d, box.getCenterX(), box.getCenterY(), signPx, signPx * HEAVY),
+                                        false),
+                                () -> dashes.append(question(box, signPx), false));
             }
             case UNSEEN ->
                 dashes.append(
@@ -78,10 +84,20 @@ final class CellPen {
         double y = box.getCenterY();
         path.append(
                 cell.direction()
-                        .<java.awt.Shape>map(d -> BowSigns.of(d, x, y, signPx, signPx * weight))
+                        .<Shape>map(d -> BowSigns.of(d, x, y, signPx, signPx * weight))
                         .orElse(new Rectangle2D.Double(
                                 x - signPx / 2, y - signPx * weight / 2, signPx, signPx * weight)),
                 false);
+    }
+
+    private static Shape question(Rectangle2D box, double signPx) {
+        Shape glyph = Look.regular((int) Math.round(signPx * 1.2))
+                .createGlyphVector(new FontRenderContext(null, true, true), "?")
+                .getOutline();
+        Rectangle2D bounds = glyph.getBounds2D();
+        return AffineTransform.getTranslateInstance(
+                        box.getCenterX() - bounds.getCenterX(), box.getCenterY() - bounds.getCenterY())
+                .createTransformedShape(glyph);
     }
 
     private static Rectangle2D inset(Rectangle2D box) {

@@ -25,8 +25,6 @@ public final class ChartFiles {
     /** No picture gets more pixels than this, about 100 MB in memory. */
     private static final double MOST_PIXELS = 24e6;
 
-    private static final String SVG_NS = "http://www.w3.org/2000/svg";
-
     private ChartFiles() {}
 
     public static void writePng(Chart chart, OutputStream out) throws IOException {
@@ -64,7 +62,7 @@ public final class ChartFiles {
         g.setSVGCanvasSize(new Dimension(chart.widthPx(), chart.heightPx()));
         draw(chart, g);
         Element root = g.getRoot();
-        describe(chart, document, root);
+        SvgTidy.tidy(chart, document, root);
         StringWriter out = new StringWriter();
         try {
             g.stream(root, out, false, false);
@@ -80,7 +78,7 @@ public final class ChartFiles {
             return DocumentBuilderFactory.newInstance()
                     .newDocumentBuilder()
                     .getDOMImplementation()
-                    .createDocument(SVG_NS, "svg", null);
+                    .createDocument(SvgTidy.SVG_NS, "svg", null);
         } catch (ParserConfigurationException e) {
             throw new IllegalStateException("every Java has a plain XML builder", e);
         }
@@ -89,16 +87,5 @@ public final class ChartFiles {
     private static void draw(Chart chart, Graphics2D g) {
         Look.smooth(g);
         chart.draw().draw(g, new Rectangle2D.Double(0, 0, chart.widthPx(), chart.heightPx()));
-    }
-
-    private static void describe(Chart chart, Document document, Element root) {
-        String titleId = chart.key() + "-title";
-        root.setAttribute("viewBox", "0 0 " + chart.widthPx() + " " + chart.heightPx());
-        root.setAttribute("role", "img");
-        root.setAttribute("aria-labelledby", titleId);
-        Element title = document.createElementNS(SVG_NS, "title");
-        title.setAttribute("id", titleId);
-        title.setTextContent(chart.title());
-        root.insertBefore(title, root.getFirstChild());
     }
 }

@@ -21,8 +21,8 @@ final class CurveAxis extends NumberAxis {
         this.most = most;
     }
 
-    static NumberFormat signed() {
-        return new DecimalFormat("+0.0##;−0.0##", DecimalFormatSymbols.getInstance(Locale.ROOT));
+    static NumberFormat plainNumbers() {
+        return new DecimalFormat("0.0##;−0.0##", DecimalFormatSymbols.getInstance(Locale.ROOT));
     }
 
     @Override

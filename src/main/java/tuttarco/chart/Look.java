@@ -24,6 +24,9 @@ import org.jfree.chart.ui.VerticalAlignment;
 final class Look {
     static final Palette PALETTE = Palette.PAPER;
 
+    /** The typeface as style sheets name it, with what stands in for it elsewhere. */
+    static final String FAMILY = "'Open Sans', sans-serif";
+
     /** Spacing goes in steps of this many pixels. */
     static final int STEP_PX = 4;
 

@@ -67,8 +67,12 @@ final class StrokeLane extends AbstractXYAnnotation {
         }
         g.setPaint(Look.PALETTE.secondary());
         g.setStroke(Look.HAIRLINE);
-        g.draw(new Line2D.Double(area.getMinX(), top, area.getMaxX(), top));
-        g.draw(new Line2D.Double(area.getMinX(), top + LANE_PX, area.getMaxX(), top + LANE_PX));
+        double endPx = strokes.isEmpty()
+                ? area.getMaxX()
+                : Math.min(
+                        area.getMaxX(), time.x(strokes.get(strokes.size() - 1).endS()));
+        g.draw(new Line2D.Double(area.getMinX(), top, endPx, top));
+        g.draw(new Line2D.Double(area.getMinX(), top + LANE_PX, endPx, top + LANE_PX));
     }
 
     private void drawBarNumbers(Graphics2D g, Rectangle2D area, Time time) {

@@ -26,6 +26,12 @@ record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, in
         boolean large = players > LARGE_SECTION;
         int mostBars = large ? 2 * BARS : BARS;
         int mostBeats = large ? BEATS_LARGE : BEATS;
+        int needed = broken(bars, mostBars, mostBeats).size();
+        int evenly = (bars.size() + needed - 1) / needed;
+        return new Systems(broken(bars, evenly, mostBeats), large ? 18 : 30, large ? 18 : 26, rows);
+    }
+
+    private static List<List<BarRun>> broken(List<BarRun> bars, int mostBars, int mostBeats) {
         List<List<BarRun>> systems = new ArrayList<>();
         List<BarRun> system = new ArrayList<>();
         int beats = 0;
@@ -40,7 +46,7 @@ record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, in
             beats += bar.beatCount();
         }
         systems.add(List.copyOf(system));
-        return new Systems(List.copyOf(systems), large ? 18 : 30, large ? 18 : 26, rows);
+        return List.copyOf(systems);
     }
 
     int widthPx() {
