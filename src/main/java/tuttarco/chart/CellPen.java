@@ -67,6 +67,7 @@ final class CellPen {
         g.fill(againstFills);
         g.setPaint(palette.ink());
         g.fill(shownSigns);
+        g.setPaint(palette.heavy());
         g.fill(againstSigns);
         g.setPaint(palette.with());
         g.fill(withSigns);

@@ -17,10 +17,19 @@ import java.util.Map;
  * @param secondary what is unsure or unseen, and words of second rank
  * @param accent links and focus
  * @param rule thin lines between beats and players
+ * @param heavy the heavy sign on a filled cell
  * @param shade the cell of a down-bow, so that the two directions differ by lightness too
  */
 public record Palette(
-        Color ground, Color ink, Color with, Color against, Color secondary, Color accent, Color rule, Color shade) {
+        Color ground,
+        Color ink,
+        Color with,
+        Color against,
+        Color secondary,
+        Color accent,
+        Color rule,
+        Color heavy,
+        Color shade) {
     public static final Palette PAPER = new Palette(
             new Color(0xFBFAF7),
             new Color(0x22252B),
@@ -29,6 +38,7 @@ public record Palette(
             new Color(0x6E747E),
             new Color(0x8C3B1F),
             new Color(0xDCD9D1),
+            new Color(0x1B1E24),
             new Color(0xE3EBE9));
 
     public static final Palette NIGHT = new Palette(
@@ -39,6 +49,7 @@ public record Palette(
             new Color(0x9AA1AC),
             new Color(0xE39B74),
             new Color(0x3A3F47),
+            new Color(0x1B1E24),
             new Color(0x26363B));
 
     /** The colours by the name a style sheet calls them. */
@@ -51,6 +62,7 @@ public record Palette(
         roles.put("secondary", secondary);
         roles.put("accent", accent);
         roles.put("rule", rule);
+        roles.put("heavy", heavy);
         roles.put("shade", shade);
         return roles;
     }

@@ -113,7 +113,7 @@ final class StrokeLane extends AbstractXYAnnotation {
         }
         if (box.getWidth() >= LEAST_SIGN_PX) {
             double sizePx = Math.min(SIGN_PX, box.getWidth() - 2);
-            g.setPaint(against ? Look.PALETTE.ink() : Look.PALETTE.with());
+            g.setPaint(against ? Look.PALETTE.heavy() : Look.PALETTE.with());
             g.fill(BowSigns.of(
                     direction,
                     box.getCenterX(),
