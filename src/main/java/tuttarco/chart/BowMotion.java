@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.XYPlot;
 import tuttarco.beats.BeatMap;
 import tuttarco.compare.Divergence;
 import tuttarco.seats.Player;
@@ -21,6 +22,12 @@ public final class BowMotion implements Chart {
 
     /** Seconds in a row; a bar of slow four is about a finger wide. */
     static final double ROW_S = 20;
+
+    /** How to read any player's chart. */
+    public static final String HELP =
+            "The curve rises while the bow hand moves towards the tip (down-bow) and falls towards the frog (up-bow); the "
+                    + "band is two standard deviations of what the picture leaves open. Above it the strokes as read, the beats "
+                    + "as thin lines and the bar numbers. The curve breaks where the arm was not seen.";
 
     private final int number;
     private final ArmTrack track;
@@ -74,9 +81,7 @@ public final class BowMotion implements Chart {
 
     @Override
     public String help() {
-        return "The curve rises while the bow hand moves towards the tip (down-bow) and falls towards the frog (up-bow); the "
-                + "band is two standard deviations of what the picture leaves open. Above it the strokes as read, the beats "
-                + "as thin lines and the bar numbers. The curve breaks where the arm was not seen.";
+        return HELP;
     }
 
     @Override
@@ -98,7 +103,7 @@ public final class BowMotion implements Chart {
         BowRows rows = new BowRows(BowTravel.of(track), beats);
         StrokeLane lane = new StrokeLane(reading.strokes(), againstS(), beats);
         double lengthS = Math.max(1, Math.min(ROW_S, track.endS() - track.startS()));
-        List<org.jfree.chart.plot.XYPlot> plots = new ArrayList<>();
+        List<XYPlot> plots = new ArrayList<>();
         for (int r = 0; r < rowCount(); r++) {
             double startS = track.startS() + r * ROW_S;
             plots.add(rows.row(startS, startS + lengthS, lane, ROW_PX, r == rowCount() - 1));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
@@ -50,8 +51,7 @@ final class StrokeLane extends AbstractXYAnnotation {
             ValueAxis travelAxis,
             int rendererIndex,
             PlotRenderingInfo info) {
-        RectangleEdge edge = org.jfree.chart.plot.Plot.resolveDomainAxisLocation(
-                plot.getDomainAxisLocation(), PlotOrientation.VERTICAL);
+        RectangleEdge edge = Plot.resolveDomainAxisLocation(plot.getDomainAxisLocation(), PlotOrientation.VERTICAL);
         Time time = new Time(timeAxis, area, edge);
         double top = area.getMinY() + BAR_NUMBERS_PX;
         drawBarNumbers(g, area, time);

@@ -88,7 +88,11 @@ public final class Words {
     public static String plain(String label) {
         StringBuilder out = new StringBuilder(label.length());
         label.codePoints().forEach(c -> {
-            if (c == 0x061C || c == 0x200E || c == 0x200F || c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069) {
+            if (c == 0x061C
+                    || c == 0x200E
+                    || c == 0x200F
+                    || (c >= 0x202A && c <= 0x202E)
+                    || (c >= 0x2066 && c <= 0x2069)) {
                 return;
             }
             boolean lone = c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE;

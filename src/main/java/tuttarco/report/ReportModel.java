@@ -16,6 +16,8 @@ public record ReportModel(
         Facts facts) {
 
     /**
+     * What stands over the page.
+     *
      * @param css the style sheet
      * @param policy what the page may load: nothing but this style sheet and its own fonts
      */
@@ -24,12 +26,18 @@ public record ReportModel(
     public record Rehearse(boolean free, boolean judged, List<Spot> spots) {}
 
     /**
+     * A stretch in which players went apart.
+     *
      * @param where bars and beats
      * @param what what the players did, and when they were back
      */
     public record Spot(String where, String clock, List<String> players, String what, String sure) {}
 
-    /** @param svg an SVG element made by this program, safe to stand in the page */
+    /**
+     * A chart with its words.
+     *
+     * @param svg an SVG element made by this program, safe to stand in the page
+     */
     public record Figure(String key, String title, String help, String svg, ChartTable table) {}
 
     public record PlayerPart(

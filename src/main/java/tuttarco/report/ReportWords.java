@@ -1,5 +1,6 @@
 package tuttarco.report;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -125,7 +126,9 @@ final class ReportWords {
         int unsure = counts.getOrDefault(Verdict.UNSURE, 0);
         int unseen = counts.getOrDefault(Verdict.UNSEEN, 0);
         if (unsure + unseen > 0) {
-            sentences.add("Not judged: " + Words.count(unsure, "beat") + " unsure, " + unseen + " not seen.");
+            String both = unsure > 0 && unseen > 0 ? ", " : "";
+            sentences.add("Not judged: " + (unsure > 0 ? Words.count(unsure, "beat") + " unsure" : "") + both
+                    + (unseen > 0 ? Words.count(unseen, "beat") + " not seen" : "") + ".");
         }
         comparison.lags().stream()
                 .filter(l -> l.player().equals(player))
@@ -170,8 +173,7 @@ final class ReportWords {
         return new ReportModel.Facts(take.programVersion(), inputs, settings);
     }
 
-    private static void fileName(String role, Optional<java.nio.file.Path> file, List<ReportModel.Fact> into) {
-        file.map(java.nio.file.Path::getFileName)
-                .ifPresent(name -> into.add(new ReportModel.Fact(role, name.toString())));
+    private static void fileName(String role, Optional<Path> file, List<ReportModel.Fact> into) {
+        file.map(Path::getFileName).ifPresent(name -> into.add(new ReportModel.Fact(role, name.toString())));
     }
 }
