@@ -1,0 +1,71 @@
+package tuttarco.chart;
+
+import java.util.Optional;
+import tuttarco.bow.BowDirection;
+import tuttarco.compare.BeatReading;
+import tuttarco.compare.Divergence.Against;
+import tuttarco.compare.Verdict;
+
+/**
+ * What stands in one cell of the section chart.
+ *
+ * @param direction empty where none is claimed
+ */
+record Cell(State state, Optional<BowDirection> direction) {
+    enum State {
+        /** Nothing to compare with, but a direction to show: the marking itself, or the leader. */
+        SHOWN,
+        WITH,
+        AGAINST,
+        UNSURE,
+        UNSEEN,
+        EMPTY
+    }
+
+    static Cell marked(BeatReading reading) {
+        return new Cell(reading.marked().isPresent() ? State.SHOWN : State.EMPTY, reading.marked());
+    }
+
+    static Cell played(BeatReading reading, Against reference) {
+        boolean leads = reference == Against.LEADER && reading.player().leader();
+        Verdict verdict = reference == Against.MARKING ? reading.verdict() : reading.leaderVerdict();
+        State state = leads ? shown(reading) : state(verdict);
+        return new Cell(state, reading.played().direction());
+    }
+
+    private static State state(Verdict verdict) {
+        return switch (verdict) {
+            case WITH -> State.WITH;
+            case AGAINST -> State.AGAINST;
+            case UNSURE -> State.UNSURE;
+            case UNSEEN -> State.UNSEEN;
+            case REST -> State.EMPTY;
+        };
+    }
+
+    private static State shown(BeatReading reading) {
+        return switch (reading.played()) {
+            case DOWN, UP -> State.SHOWN;
+            case STILL -> State.EMPTY;
+            case UNSURE -> State.UNSURE;
+            case UNSEEN -> State.UNSEEN;
+        };
+    }
+
+    /** In words, for the table: {@code down, with}. */
+    String spoken() {
+        String played = direction.map(BowDirection::word).orElse("");
+        return switch (state) {
+            case SHOWN -> played;
+            case WITH -> joined(played, "with");
+            case AGAINST -> joined(played, "against");
+            case UNSURE -> "unsure";
+            case UNSEEN -> "unseen";
+            case EMPTY -> "";
+        };
+    }
+
+    private static String joined(String played, String verdict) {
+        return played.isEmpty() ? verdict : played + ", " + verdict;
+    }
+}

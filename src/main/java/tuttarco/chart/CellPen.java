@@ -1,0 +1,124 @@
+package tuttarco.chart;
+
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.font.FontRenderContext;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import tuttarco.bow.BowDirection;
+
+/** Collects the cells of one system and draws them, all of one kind in one path, so that files stay small. */
+final class CellPen {
+    /** Sign height as a part of the smaller cell side; signs breathe as in print (chosen on rendered charts). */
+    private static final double SIGN = 0.5;
+
+    private static final double THIN = 0.11;
+    private static final double HEAVY = 0.24;
+    /** A cell's fill stops this many pixels inside it, so that neighbours stay apart. */
+    private static final double INSET_PX = 1.5;
+
+    private final Path2D shade = new Path2D.Double();
+    private final Path2D shownSigns = new Path2D.Double();
+    private final Path2D withSigns = new Path2D.Double();
+    private final Path2D againstFills = new Path2D.Double();
+    private final Path2D againstSigns = new Path2D.Double();
+    private final Path2D dotted = new Path2D.Double();
+    private final Path2D outlines = new Path2D.Double();
+    private final Path2D dashes = new Path2D.Double();
+
+    void add(Cell cell, Rectangle2D box) {
+        double signPx = SIGN * Math.min(box.getWidth(), box.getHeight());
+        switch (cell.state()) {
+            case SHOWN -> append(shownSigns, cell, box, signPx, THIN * 1.3);
+            case WITH -> {
+                if (cell.direction().filter(d -> d == BowDirection.DOWN).isPresent()) {
+                    shade.append(inset(box), false);
+                }
+                append(withSigns, cell, box, signPx, THIN);
+            }
+            case AGAINST -> {
+                againstFills.append(bevelled(inset(box)), false);
+                append(againstSigns, cell, box, signPx * 1.1, HEAVY);
+            }
+            case UNSURE -> {
+                dotted.append(inset(box), false);
+                cell.direction()
+                        .ifPresentOrElse(
+                                d -> outlines.append(
+                                        BowSigns.of(d, box.getCenterX(), box.getCenterY(), signPx, signPx * HEAVY),
+                                        false),
+                                () -> dashes.append(question(box, signPx), false));
+            }
+            case UNSEEN ->
+                dashes.append(
+                        new Rectangle2D.Double(
+                                box.getCenterX() - signPx / 3, box.getCenterY() - 0.6, signPx / 1.5, 1.2),
+                        false);
+            case EMPTY -> {}
+        }
+    }
+
+    void draw(Graphics2D g) {
+        Palette palette = Look.PALETTE;
+        g.setPaint(palette.shade());
+        g.fill(shade);
+        g.setPaint(palette.against());
+        g.fill(againstFills);
+        g.setPaint(palette.ink());
+        g.fill(shownSigns);
+        g.setPaint(palette.heavy());
+        g.fill(againstSigns);
+        g.setPaint(palette.with());
+        g.fill(withSigns);
+        g.setPaint(palette.secondary());
+        g.fill(dashes);
+        g.setStroke(Look.HAIRLINE);
+        g.draw(outlines);
+        g.setStroke(Look.DOTTED);
+        g.draw(dotted);
+    }
+
+    /** A direction's sign, or a bar across where the bow stands still. */
+    private static void append(Path2D path, Cell cell, Rectangle2D box, double signPx, double weight) {
+        double x = box.getCenterX();
+        double y = box.getCenterY();
+        path.append(
+                cell.direction()
+                        .<Shape>map(d -> BowSigns.of(d, x, y, signPx, signPx * weight))
+                        .orElse(new Rectangle2D.Double(
+                                x - signPx / 2, y - signPx * weight / 2, signPx, signPx * weight)),
+                false);
+    }
+
+    private static Shape question(Rectangle2D box, double signPx) {
+        Shape glyph = Look.regular((int) Math.round(signPx * 1.2))
+                .createGlyphVector(new FontRenderContext(null, true, true), "?")
+                .getOutline();
+        Rectangle2D bounds = glyph.getBounds2D();
+        return AffineTransform.getTranslateInstance(
+                        box.getCenterX() - bounds.getCenterX(), box.getCenterY() - bounds.getCenterY())
+                .createTransformedShape(glyph);
+    }
+
+    private static Rectangle2D inset(Rectangle2D box) {
+        return new Rectangle2D.Double(
+                box.getX() + INSET_PX,
+                box.getY() + INSET_PX,
+                box.getWidth() - 2 * INSET_PX,
+                box.getHeight() - 2 * INSET_PX);
+    }
+
+    /** The box with its upper right corner cut off, like a page with a corner turned down. */
+    static Path2D bevelled(Rectangle2D box) {
+        double cutPx = 0.32 * Math.min(box.getHeight(), box.getWidth());
+        Path2D path = new Path2D.Double();
+        path.moveTo(box.getMinX(), box.getMinY());
+        path.lineTo(box.getMaxX() - cutPx, box.getMinY());
+        path.lineTo(box.getMaxX(), box.getMinY() + cutPx);
+        path.lineTo(box.getMaxX(), box.getMaxY());
+        path.lineTo(box.getMinX(), box.getMaxY());
+        path.closePath();
+        return path;
+    }
+}

@@ -1,0 +1,91 @@
+package tuttarco.chart;
+
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGGraphics2DIOException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** Charts as PNG and SVG. */
+public final class ChartFiles {
+    /** Pixels of a picture for each pixel of the chart, where there is room: sharp on a phone's screen and on paper. */
+    private static final double SHARP = 2;
+
+    /** No picture gets more pixels than this, about 100 MB in memory. */
+    private static final double MOST_PIXELS = 24e6;
+
+    private ChartFiles() {}
+
+    public static void writePng(Chart chart, OutputStream out) throws IOException {
+        double scale = scale(chart);
+        int widthPx = (int) Math.max(1, Math.floor(chart.widthPx() * scale));
+        int heightPx = (int) Math.max(1, Math.floor(chart.heightPx() * scale));
+        BufferedImage image = new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        try {
+            g.scale(scale, scale);
+            draw(chart, g);
+        } finally {
+            g.dispose();
+        }
+        if (!ImageIO.write(image, "png", out)) {
+            throw new IOException("this Java cannot write PNG pictures");
+        }
+    }
+
+    /** Pixels of the PNG for each pixel of the chart. */
+    static double scale(Chart chart) {
+        double area = (double) chart.widthPx() * chart.heightPx();
+        return Math.min(SHARP, Math.sqrt(MOST_PIXELS / area));
+    }
+
+    /** An SVG element with text as text and no style attributes, titled and described for screen readers. */
+    public static String svg(Chart chart) {
+        Document document = emptyDocument();
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+        context.setComment(null);
+        context.setPrecision(2);
+        context.setEmbeddedFontsOn(false);
+        context.setIDGenerator(new KeyedIds(chart.key()));
+        SVGGraphics2D g = new SVGGraphics2D(context, false);
+        g.setSVGCanvasSize(new Dimension(chart.widthPx(), chart.heightPx()));
+        draw(chart, g);
+        Element root = g.getRoot();
+        SvgTidy.tidy(chart, document, root);
+        StringWriter out = new StringWriter();
+        try {
+            g.stream(root, out, false, false);
+        } catch (SVGGraphics2DIOException e) {
+            throw new UncheckedIOException(new IOException(e));
+        }
+        String text = out.toString();
+        return text.substring(text.indexOf("<svg"));
+    }
+
+    private static Document emptyDocument() {
+        try {
+            return DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .getDOMImplementation()
+                    .createDocument(SvgTidy.SVG_NS, "svg", null);
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException("every Java has a plain XML builder", e);
+        }
+    }
+
+    private static void draw(Chart chart, Graphics2D g) {
+        Look.smooth(g);
+        chart.draw().draw(g, new Rectangle2D.Double(0, 0, chart.widthPx(), chart.heightPx()));
+    }
+}

@@ -1,0 +1,151 @@
+package tuttarco.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Objects;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.Plot;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.HorizontalAlignment;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.VerticalAlignment;
+
+/** Type, lines and spacing shared by all charts. Lengths are pixels of the chart at its own size. */
+final class Look {
+    static final Palette PALETTE = Palette.PAPER;
+
+    /** The typeface as style sheets name it, with what stands in for it elsewhere. */
+    static final String FAMILY = "'Open Sans', sans-serif";
+
+    /** Spacing goes in steps of this many pixels. */
+    static final int STEP_PX = 4;
+
+    static final int BODY_PX = 14;
+    static final int SMALL_PX = 12;
+    static final int TITLE_PX = 18;
+
+    static final BasicStroke HAIRLINE = line(1f);
+    static final BasicStroke MIDDLING = line(1.4f);
+    static final BasicStroke HEAVY = line(2.2f);
+    static final BasicStroke DOTTED =
+            new BasicStroke(1.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1f, new float[] {0.1f, 3f}, 0f);
+
+    private static final Font REGULAR = bundled("OpenSans-Regular.ttf");
+    private static final Font SEMIBOLD = bundled("OpenSans-Semibold.ttf");
+
+    private Look() {}
+
+    static BasicStroke line(float widthPx) {
+        return new BasicStroke(widthPx, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
+    }
+
+    static Font regular(int sizePx) {
+        return REGULAR.deriveFont((float) sizePx);
+    }
+
+    static Font semibold(int sizePx) {
+        return SEMIBOLD.deriveFont((float) sizePx);
+    }
+
+    /** The given font, or the system's own where it lacks a sign of the text. */
+    static Font able(Font font, String text) {
+        return font.canDisplayUpTo(text) < 0 ? font : new Font(Font.SANS_SERIF, Font.PLAIN, font.getSize());
+    }
+
+    static void smooth(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    }
+
+    /** A chart with its takeaway above, on paper, with nothing of a library's own around it. */
+    static JFreeChart chart(String title, Plot plot) {
+        JFreeChart chart = new JFreeChart(null, null, plot, false);
+        Font font = able(semibold(TITLE_PX), title);
+        TextTitle heading = new TextTitle(
+                title,
+                font,
+                PALETTE.ink(),
+                RectangleEdge.TOP,
+                HorizontalAlignment.LEFT,
+                VerticalAlignment.TOP,
+                new RectangleInsets(0, 0, 3 * STEP_PX, 0));
+        heading.setMaximumLinesToDisplay(2);
+        chart.setTitle(heading);
+        chart.setBackgroundPaint(PALETTE.ground());
+        chart.setPadding(new RectangleInsets(4 * STEP_PX, 4 * STEP_PX, 4 * STEP_PX, 4 * STEP_PX));
+        chart.setAntiAlias(true);
+        plot.setBackgroundPaint(null);
+        plot.setOutlineVisible(false);
+        plot.setInsets(RectangleInsets.ZERO_INSETS);
+        return chart;
+    }
+
+    static void dress(XYPlot plot) {
+        plot.setBackgroundPaint(null);
+        plot.setOutlineVisible(false);
+        plot.setInsets(RectangleInsets.ZERO_INSETS);
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        plot.setDomainGridlinesVisible(false);
+        plot.setRangeGridlinesVisible(false);
+        plot.setDomainZeroBaselineVisible(false);
+        plot.setRangeZeroBaselineVisible(false);
+    }
+
+    static void dress(ValueAxis axis) {
+        axis.setTickLabelFont(regular(SMALL_PX));
+        axis.setTickLabelPaint(PALETTE.ink());
+        axis.setLabelFont(regular(SMALL_PX));
+        axis.setLabelPaint(PALETTE.secondary());
+        axis.setAxisLinePaint(PALETTE.secondary());
+        axis.setAxisLineStroke(HAIRLINE);
+        axis.setTickMarkPaint(PALETTE.secondary());
+        axis.setTickMarkStroke(HAIRLINE);
+    }
+
+    /** Draws text with its right end at {@code rightPx}, shortened to fit; returns its width. */
+    static double textEndingAt(Graphics2D g, String text, Font font, double rightPx, double middlePx, double roomPx) {
+        Font fit = able(font, text);
+        String shown = Words.shortened(text, g.getFontMetrics(fit), roomPx);
+        double widthPx = widthPx(g, shown, fit);
+        textStartingAt(g, shown, font, rightPx - widthPx, middlePx);
+        return widthPx;
+    }
+
+    /** Draws text with its left end at {@code leftPx} and its middle at {@code middlePx}; returns its width. */
+    static double textStartingAt(Graphics2D g, String text, Font font, double leftPx, double middlePx) {
+        Font fit = able(font, text);
+        g.setFont(fit);
+        g.drawString(text, (float) leftPx, (float) baseline(g.getFontMetrics(fit), middlePx));
+        return widthPx(g, text, fit);
+    }
+
+    private static double widthPx(Graphics2D g, String text, Font font) {
+        return g.getFontMetrics(font).getStringBounds(text, g).getWidth();
+    }
+
+    private static double baseline(FontMetrics metrics, double middlePx) {
+        return middlePx + (metrics.getAscent() - metrics.getDescent()) / 2.0;
+    }
+
+    private static Font bundled(String name) {
+        try (InputStream in = Look.class.getResourceAsStream("fonts/" + name)) {
+            return Font.createFont(Font.TRUETYPE_FONT, Objects.requireNonNull(in, name));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (FontFormatException e) {
+            throw new IllegalStateException("the bundled font " + name + " is damaged", e);
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package tuttarco.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jfree.chart.JFreeChart;
+import tuttarco.compare.BeatReading;
+import tuttarco.compare.Comparison;
+import tuttarco.compare.Divergence;
+import tuttarco.compare.Divergence.Against;
+import tuttarco.take.Bowing;
+
+/** The section by beat: players by beats, beside the marking or the leader. */
+public final class SectionByBeat implements Chart {
+    private static final int TITLE_PX = 40;
+    private static final int EDGE_PX = 4 * Look.STEP_PX;
+
+    private final Comparison comparison;
+    private final Against reference;
+    private final Bowing bowing;
+    private final List<SectionPlot.Row> rows;
+    private final Systems systems;
+
+    public SectionByBeat(Comparison comparison, Against reference, Bowing bowing) {
+        this.comparison = comparison;
+        this.reference = reference;
+        this.bowing = bowing;
+        this.rows = rows(comparison, reference);
+        this.systems =
+                Systems.of(BarRun.of(comparison.beats()), comparison.players().size(), rows.size());
+    }
+
+    private static List<SectionPlot.Row> rows(Comparison comparison, Against reference) {
+        List<SectionPlot.Row> rows = new ArrayList<>();
+        if (reference == Against.MARKING) {
+            List<BeatReading> any = comparison.beatReadings().get(0);
+            rows.add(new SectionPlot.Row(
+                    Optional.empty(), any.stream().map(Cell::marked).toList()));
+        }
+        for (int p = 0; p < comparison.players().size(); p++) {
+            List<Cell> cells = comparison.beatReadings().get(p).stream()
+                    .map(r -> Cell.played(r, reference))
+                    .toList();
+            rows.add(new SectionPlot.Row(Optional.of(comparison.players().get(p)), cells));
+        }
+        return List.copyOf(rows);
+    }
+
+    @Override
+    public String key() {
+        return reference == Against.MARKING ? "section-by-beat" : "section-by-beat-leader";
+    }
+
+    @Override
+    public String title() {
+        List<Divergence> spots = Spots.against(comparison.divergences(), reference);
+        String other = reference == Against.MARKING ? "the marking" : "the leader";
+        if (!judged()) {
+            return "No bow could be compared with " + other;
+        }
+        if (spots.isEmpty()) {
+            return "Wherever the bows could be read, they went with " + other;
+        }
+        if (bowing == Bowing.FREE) {
+            return "Bowed freely: " + Words.count(spots.size(), "stretch", "stretches") + " apart from " + other;
+        }
+        Divergence first = spots.get(0);
+        String more = spots.size() == 1 ? "" : "; " + Words.count(spots.size() - 1, "more spot");
+        return Words.names(first.players()) + " " + Words.turned(first) + more;
+    }
+
+    private boolean judged() {
+        return rows.stream()
+                .flatMap(r -> r.cells().stream())
+                .anyMatch(c -> c.state() == Cell.State.WITH || c.state() == Cell.State.AGAINST);
+    }
+
+    @Override
+    public String help() {
+        return "Each cell is one player on one beat; the sign is the way the bow went. A filled cell with a cut corner and "
+                + "a heavy sign went against " + (reference == Against.MARKING ? "the marking" : "the leader")
+                + "; a dotted cell was too unsure to judge; a short dash was not seen; an empty cell had nothing to "
+                + "compare with. The leader is underlined.";
+    }
+
+    @Override
+    public int widthPx() {
+        return Math.max(720, systems.widthPx() + 2 * EDGE_PX);
+    }
+
+    @Override
+    public int heightPx() {
+        return TITLE_PX + systems.heightPx() + SectionPlot.KEY_PX + 2 * EDGE_PX;
+    }
+
+    @Override
+    public JFreeChart draw() {
+        return Look.chart(title(), new SectionPlot(rows, systems));
+    }
+
+    @Override
+    public ChartTable table() {
+        List<String> headings = new ArrayList<>(List.of("Bar", "Beat"));
+        rows.forEach(r -> headings.add(r.name()));
+        List<List<String>> lines = new ArrayList<>();
+        for (int i = 0; i < comparison.beats().beats().size(); i++) {
+            List<String> line = new ArrayList<>();
+            line.add(comparison.beats().beats().get(i).bar());
+            line.add(Integer.toString(comparison.beats().beats().get(i).beat()));
+            for (SectionPlot.Row row : rows) {
+                line.add(row.cells().get(i).spoken());
+            }
+            lines.add(line);
+        }
+        return new ChartTable("The section by beat", headings, lines);
+    }
+}

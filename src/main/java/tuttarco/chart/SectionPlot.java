@@ -1,0 +1,176 @@
+package tuttarco.chart;
+
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
+import org.jfree.chart.plot.Plot;
+import org.jfree.chart.plot.PlotRenderingInfo;
+import org.jfree.chart.plot.PlotState;
+import tuttarco.bow.BowDirection;
+import tuttarco.seats.Player;
+
+/** Draws a section by beat in systems: bar numbers above, the marked row, then the players by desk. */
+final class SectionPlot extends Plot {
+    static final int KEY_PX = 28;
+
+    /**
+     * One row of every system.
+     *
+     * @param player empty for the marked row
+     * @param cells one a beat of the map
+     */
+    record Row(Optional<Player> player, List<Cell> cells) {
+        String name() {
+            return player.map(p -> Words.plain(p.label())).orElse("Marked");
+        }
+    }
+
+    private final transient List<Row> rows;
+    private final transient Systems systems;
+
+    SectionPlot(List<Row> rows, Systems systems) {
+        this.rows = List.copyOf(rows);
+        this.systems = systems;
+    }
+
+    @Override
+    public String getPlotType() {
+        return "section by beat";
+    }
+
+    @Override
+    public void draw(Graphics2D g, Rectangle2D area, Point2D anchor, PlotState parent, PlotRenderingInfo info) {
+        double y = area.getY();
+        for (List<BarRun> system : systems.systems()) {
+            drawSystem(g, system, area.getX(), y);
+            y += systems.systemHeightPx() + Systems.GAP_PX;
+        }
+        drawKey(g, area.getX() + Systems.NAMES_PX, y - Systems.GAP_PX / 2.0 + KEY_PX / 2.0);
+    }
+
+    private void drawSystem(Graphics2D g, List<BarRun> system, double left, double top) {
+        double x0 = left + Systems.NAMES_PX;
+        double y0 = top + Systems.BAR_NUMBERS_PX;
+        double x1 = x0 + Systems.beats(system) * systems.cellWidthPx();
+        drawCells(g, system, x0, y0);
+        drawRows(g, left, x0, x1, y0);
+        drawBars(g, system, x0, y0);
+    }
+
+    private void drawCells(Graphics2D g, List<BarRun> system, double x0, double y0) {
+        int first = system.get(0).firstIndex();
+        int beats = Systems.beats(system);
+        CellPen pen = new CellPen();
+        for (int r = 0; r < rows.size(); r++) {
+            for (int b = 0; b < beats; b++) {
+                Rectangle2D box = new Rectangle2D.Double(
+                        x0 + b * systems.cellWidthPx(),
+                        y0 + r * systems.cellHeightPx(),
+                        systems.cellWidthPx(),
+                        systems.cellHeightPx());
+                pen.add(rows.get(r).cells().get(first + b), box);
+            }
+        }
+        pen.draw(g);
+    }
+
+    private void drawRows(Graphics2D g, double left, double x0, double x1, double y0) {
+        boolean large = systems.cellHeightPx() < 22;
+        Font names = Look.regular(large ? Look.SMALL_PX : Look.BODY_PX);
+        for (int r = 0; r < rows.size(); r++) {
+            Row row = rows.get(r);
+            double y = y0 + r * systems.cellHeightPx();
+            boolean newDesk = r > 0 && startsDesk(rows.get(r - 1), row);
+            g.setPaint(newDesk || r == 0 ? Look.PALETTE.secondary() : Look.PALETTE.rule());
+            g.setStroke(Look.HAIRLINE);
+            g.draw(new Line2D.Double(newDesk ? left : x0, y, x1, y));
+            drawName(g, row, names, left, x0, y + systems.cellHeightPx() / 2.0);
+        }
+        double bottom = y0 + rows.size() * systems.cellHeightPx();
+        g.setPaint(Look.PALETTE.secondary());
+        g.draw(new Line2D.Double(x0, bottom, x1, bottom));
+    }
+
+    private static boolean startsDesk(Row before, Row row) {
+        return before.player().map(Player::desk).orElse(0)
+                < row.player().map(Player::desk).orElse(0);
+    }
+
+    private static void drawName(Graphics2D g, Row row, Font font, double left, double x0, double middle) {
+        boolean leads = row.player().filter(Player::leader).isPresent();
+        double right = x0 - 2 * Look.STEP_PX;
+        g.setPaint(row.player().isPresent() ? Look.PALETTE.ink() : Look.PALETTE.secondary());
+        double widthPx = Look.textEndingAt(g, row.name(), font, right, middle, right - left);
+        if (leads) {
+            g.setStroke(Look.MIDDLING);
+            double under = middle + font.getSize() * 0.55;
+            g.draw(new Line2D.Double(right - widthPx, under, right, under));
+        }
+    }
+
+    private void drawBars(Graphics2D g, List<BarRun> system, double x0, double y0) {
+        double bottom = y0 + rows.size() * systems.cellHeightPx();
+        Path2D beats = new Path2D.Double();
+        Path2D halves = new Path2D.Double();
+        Path2D barLines = new Path2D.Double();
+        double x = x0;
+        g.setPaint(Look.PALETTE.ink());
+        for (BarRun bar : system) {
+            Look.textStartingAt(
+                    g, bar.bar(), Look.semibold(Look.SMALL_PX), x + 2, y0 - Systems.BAR_NUMBERS_PX / 2.0 + 1);
+            for (int b = 0; b < bar.beatCount(); b++) {
+                Path2D lines = b == 0 ? barLines : strong(b, bar.beatCount()) ? halves : beats;
+                lines.append(new Line2D.Double(x, y0, x, bottom), false);
+                x += systems.cellWidthPx();
+            }
+        }
+        barLines.append(new Line2D.Double(x, y0, x, bottom), false);
+        stroke(g, beats, Look.PALETTE.rule(), Look.HAIRLINE);
+        stroke(g, halves, Look.PALETTE.secondary(), Look.HAIRLINE);
+        stroke(g, barLines, Look.PALETTE.ink(), Look.MIDDLING);
+    }
+
+    private static void stroke(Graphics2D g, Path2D path, java.awt.Color colour, java.awt.Stroke stroke) {
+        g.setPaint(colour);
+        g.setStroke(stroke);
+        g.draw(path);
+    }
+
+    /** The middle of a bar of four or six beats carries a lesser stress (common practice). */
+    private static boolean strong(int beatFromZero, int beats) {
+        return (beats == 4 || beats == 6) && beatFromZero == beats / 2;
+    }
+
+    private static void drawKey(Graphics2D g, double left, double middle) {
+        double x = left;
+        for (Cell.State state : List.of(Cell.State.WITH, Cell.State.AGAINST, Cell.State.UNSURE, Cell.State.UNSEEN)) {
+            CellPen pen = new CellPen();
+            Optional<BowDirection> shown = Optional.of(BowDirection.DOWN).filter(d -> state != Cell.State.UNSEEN);
+            pen.add(new Cell(state, shown), new Rectangle2D.Double(x, middle - 11, 22, 22));
+            x += 22;
+            if (shown.isPresent()) {
+                pen.add(new Cell(state, Optional.of(BowDirection.UP)), new Rectangle2D.Double(x, middle - 11, 22, 22));
+                x += 22;
+            }
+            pen.draw(g);
+            g.setPaint(Look.PALETTE.ink());
+            x += Look.STEP_PX;
+            x += Look.textStartingAt(g, word(state), Look.regular(Look.SMALL_PX), x, middle) + 6 * Look.STEP_PX;
+        }
+    }
+
+    private static String word(Cell.State state) {
+        return switch (state) {
+            case WITH -> "down and up, with";
+            case AGAINST -> "against";
+            case UNSURE -> "seen, but unsure";
+            case UNSEEN -> "not seen";
+            case SHOWN, EMPTY -> "";
+        };
+    }
+}

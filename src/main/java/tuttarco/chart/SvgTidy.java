@@ -1,0 +1,44 @@
+package tuttarco.chart;
+
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** Makes a drawn SVG element fit to stand in a page among others and to be read out. */
+final class SvgTidy {
+    static final String SVG_NS = "http://www.w3.org/2000/svg";
+    private static final String GENERIC_DEFS = "genericDefs";
+
+    private SvgTidy() {}
+
+    /** Names the picture by its title, gives all ids the chart's prefix, and says the typeface as style sheets do. */
+    static void tidy(Chart chart, Document document, Element root) {
+        families(root);
+        NodeList all = root.getElementsByTagName("*");
+        for (int i = 0; i < all.getLength(); i++) {
+            Element element = (Element) all.item(i);
+            families(element);
+            if (element.getAttribute("id").equals(GENERIC_DEFS)) {
+                element.setAttribute("id", chart.key() + "-" + GENERIC_DEFS);
+            }
+        }
+        String titleId = chart.key() + "-title";
+        root.setAttribute("viewBox", "0 0 " + chart.widthPx() + " " + chart.heightPx());
+        root.setAttribute("role", "img");
+        root.setAttribute("aria-labelledby", titleId);
+        Element title = document.createElementNS(SVG_NS, "title");
+        title.setAttribute("id", titleId);
+        title.setTextContent(Words.plain(chart.title()));
+        root.insertBefore(title, root.getFirstChild());
+    }
+
+    /** A drawing names each weight as a family of its own; pages know one family with weights. */
+    private static void families(Element element) {
+        String family = element.getAttribute("font-family");
+        if (!family.isEmpty()) {
+            boolean semibold = family.contains("Semibold");
+            element.setAttribute("font-family", Look.FAMILY);
+            element.setAttribute("font-weight", semibold ? "600" : "400");
+        }
+    }
+}

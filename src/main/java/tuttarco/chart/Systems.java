@@ -1,0 +1,68 @@
+package tuttarco.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The section chart's measures: bars broken into systems as on a printed page. Lengths are pixels.
+ *
+ * @param systems the bars of each system
+ */
+record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, int rows) {
+    static final int NAMES_PX = 184;
+    static final int BAR_NUMBERS_PX = 22;
+    static final int GAP_PX = 28;
+
+    /** A section larger than this is drawn with narrower cells, and more bars a system. */
+    private static final int LARGE_SECTION = 20;
+
+    /** Bars in a system of a small section (common practice in printed parts). */
+    private static final int BARS = 8;
+
+    private static final int BEATS = 32;
+    private static final int BEATS_LARGE = 64;
+
+    static Systems of(List<BarRun> bars, int players, int rows) {
+        boolean large = players > LARGE_SECTION;
+        int mostBars = large ? 2 * BARS : BARS;
+        int mostBeats = large ? BEATS_LARGE : BEATS;
+        int needed = broken(bars, mostBars, mostBeats).size();
+        int evenly = (bars.size() + needed - 1) / needed;
+        return new Systems(broken(bars, evenly, mostBeats), large ? 18 : 30, large ? 18 : 26, rows);
+    }
+
+    private static List<List<BarRun>> broken(List<BarRun> bars, int mostBars, int mostBeats) {
+        List<List<BarRun>> systems = new ArrayList<>();
+        List<BarRun> system = new ArrayList<>();
+        int beats = 0;
+        for (BarRun bar : bars) {
+            boolean full = system.size() == mostBars || beats + bar.beatCount() > mostBeats;
+            if (full && !system.isEmpty()) {
+                systems.add(List.copyOf(system));
+                system.clear();
+                beats = 0;
+            }
+            system.add(bar);
+            beats += bar.beatCount();
+        }
+        systems.add(List.copyOf(system));
+        return List.copyOf(systems);
+    }
+
+    int widthPx() {
+        int beats = systems.stream().mapToInt(Systems::beats).max().orElse(0);
+        return NAMES_PX + beats * cellWidthPx;
+    }
+
+    int systemHeightPx() {
+        return BAR_NUMBERS_PX + rows * cellHeightPx;
+    }
+
+    int heightPx() {
+        return systems.size() * (systemHeightPx() + GAP_PX);
+    }
+
+    static int beats(List<BarRun> system) {
+        return system.stream().mapToInt(BarRun::beatCount).sum();
+    }
+}

@@ -1,0 +1,118 @@
+package tuttarco.chart;
+
+import java.awt.FontMetrics;
+import java.text.BreakIterator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import tuttarco.beats.Beat;
+import tuttarco.compare.Divergence;
+import tuttarco.seats.Player;
+
+/** How charts and pages say things. */
+public final class Words {
+    /** Names listed before "and n more". */
+    private static final int MOST_NAMES = 3;
+
+    private Words() {}
+
+    /** {@code bar 17}, or {@code bars 17-19} with an en dash. */
+    public static String bars(String first, String last) {
+        return first.equals(last) ? "bar " + first : "bars " + first + "–" + last;
+    }
+
+    /** {@code Bar 17 beat 3 to bar 18 beat 4}; a single beat is named once, a single bar's beats together. */
+    public static String stretch(Beat first, Beat last) {
+        if (!first.bar().equals(last.bar())) {
+            return "Bar " + first.bar() + " beat " + first.beat() + " to " + last.spoken();
+        }
+        if (first.beat() == last.beat()) {
+            return "Bar " + first.bar() + " beat " + first.beat();
+        }
+        return "Bar " + first.bar() + " beats " + first.beat() + "–" + last.beat();
+    }
+
+    /** A time in the clip to a tenth of a second: {@code 0:42.3}. */
+    public static String clock(double timeS) {
+        long tenths = Math.round(Math.abs(timeS) * 10);
+        return String.format(
+                Locale.ROOT,
+                "%s%d:%02d.%d",
+                timeS < 0 && tenths > 0 ? "-" : "",
+                tenths / 600,
+                tenths / 10 % 60,
+                tenths % 10);
+    }
+
+    /** {@code 83 %} of a share from 0 to 1. */
+    public static String percent(double share) {
+        return Math.round(share * 100) + " %";
+    }
+
+    /** {@code 1 bar}, {@code 3 bars}. */
+    public static String count(long number, String singular) {
+        return count(number, singular, singular + "s");
+    }
+
+    public static String count(long number, String singular, String plural) {
+        return number + " " + (number == 1 ? singular : plural);
+    }
+
+    /** {@code Ann}, {@code Ann and Bo}, {@code Ann, Bo, Cy and 2 more}. */
+    public static String names(List<Player> players) {
+        List<String> labels =
+                players.stream().limit(MOST_NAMES).map(p -> plain(p.label())).toList();
+        int more = players.size() - labels.size();
+        if (more > 0) {
+            return String.join(", ", labels) + " and " + more + " more";
+        }
+        int last = labels.size() - 1;
+        return last == 0
+                ? labels.get(0)
+                : labels.stream().limit(last).collect(Collectors.joining(", ")) + " and " + labels.get(last);
+    }
+
+    /** {@code turned in bars 3-4}; without a marking {@code went against the leader in bars 3-4}. */
+    public static String turned(Divergence divergence) {
+        String where = " in " + bars(divergence.first().bar(), divergence.last().bar());
+        return switch (divergence.against()) {
+            case MARKING -> "turned" + where;
+            case LEADER -> "went against the leader" + where;
+        };
+    }
+
+    /**
+     * A label as it can be drawn: without the invisible signs that turn the direction of what follows, and with a
+     * replacement sign for what no XML file may hold.
+     */
+    public static String plain(String label) {
+        StringBuilder out = new StringBuilder(label.length());
+        label.codePoints().forEach(c -> {
+            if (c == 0x061C
+                    || c == 0x200E
+                    || c == 0x200F
+                    || (c >= 0x202A && c <= 0x202E)
+                    || (c >= 0x2066 && c <= 0x2069)) {
+                return;
+            }
+            boolean lone = c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE;
+            boolean noCharacter = (c & 0xFFFE) == 0xFFFE || Character.isISOControl(c);
+            out.appendCodePoint(lone || noCharacter ? 0xFFFD : c);
+        });
+        return out.toString();
+    }
+
+    /** The text, or as much of its beginning as fits with an ellipsis; never cuts a letter from its accent. */
+    static String shortened(String text, FontMetrics metrics, double roomPx) {
+        if (metrics.stringWidth(text) <= roomPx) {
+            return text;
+        }
+        BreakIterator letters = BreakIterator.getCharacterInstance(Locale.ROOT);
+        letters.setText(text);
+        int end = letters.last();
+        while (end > 0 && metrics.stringWidth(text.substring(0, end) + "…") > roomPx) {
+            end = letters.previous();
+        }
+        return text.substring(0, Math.max(0, end)).stripTrailing() + "…";
+    }
+}

@@ -1,0 +1,37 @@
+package tuttarco.report;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVPrinter;
+import tuttarco.compare.Divergence;
+import tuttarco.seats.Player;
+
+/** {@code divergences.csv}: one line a divergence in the order played; several players are joined by {@code "; "}. */
+public final class DivergencesCsv implements Output {
+    @Override
+    public String name() {
+        return "divergences.csv";
+    }
+
+    @Override
+    public void write(AnalysedTake take, Path folder) throws IOException {
+        try (Writer out = Files.newBufferedWriter(folder.resolve(name()));
+                CSVPrinter csv = CsvText.printer(
+                        out, "first_bar", "first_beat", "last_bar", "last_beat", "players", "against", "confidence")) {
+            for (Divergence d : take.comparison().divergences()) {
+                String players = d.players().stream().map(Player::label).collect(Collectors.joining("; "));
+                csv.printRecord(
+                        CsvText.label(d.first().bar()),
+                        d.first().beat(),
+                        CsvText.label(d.last().bar()),
+                        d.last().beat(),
+                        CsvText.label(players),
+                        d.against().word(),
+                        CsvText.share(d.confidence()));
+            }
+        }
+    }
+}

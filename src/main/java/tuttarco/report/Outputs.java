@@ -1,0 +1,18 @@
+package tuttarco.report;
+
+import java.util.List;
+
+/** What {@code analyse} writes. */
+public final class Outputs {
+    private Outputs() {}
+
+    public static List<Output> all() {
+        return List.of(
+                new ReportPage(),
+                new Charts(),
+                new StrokesCsv(),
+                new BeatsCsv(),
+                new DivergencesCsv(),
+                new ResultsJson());
+    }
+}

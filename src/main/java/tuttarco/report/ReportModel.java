@@ -1,0 +1,53 @@
+package tuttarco.report;
+
+import java.util.List;
+import java.util.Optional;
+import tuttarco.chart.ChartTable;
+
+/** The page's words and pictures, section by section. */
+public record ReportModel(
+        Head head,
+        List<String> notes,
+        List<String> summary,
+        Rehearse rehearse,
+        List<Figure> figures,
+        List<PlayerPart> players,
+        Sureness sureness,
+        Facts facts) {
+
+    /**
+     * What stands over the page.
+     *
+     * @param css the style sheet
+     * @param policy what the page may load: nothing but this style sheet and its own fonts
+     */
+    public record Head(String title, String css, String policy, boolean free, String reference) {}
+
+    public record Rehearse(boolean free, boolean judged, List<Spot> spots) {}
+
+    /**
+     * A stretch in which players went apart.
+     *
+     * @param where bars and beats
+     * @param what what the players did, and when they were back
+     */
+    public record Spot(String where, String clock, List<String> players, String what, String sure) {}
+
+    /**
+     * A chart with its words.
+     *
+     * @param svg an SVG element made by this program, safe to stand in the page
+     */
+    public record Figure(String key, String title, String help, String svg, ChartTable table) {}
+
+    public record PlayerPart(
+            String id, String label, String seat, List<String> sentences, List<Spot> spots, Optional<Figure> figure) {}
+
+    /** Shares of all player-beats, already in words. */
+    public record Sureness(String sure, String unsure, String unseen) {}
+
+    /** What was analysed: names and values in the order shown. */
+    public record Facts(String program, List<Fact> inputs, List<Fact> settings) {}
+
+    public record Fact(String name, String value) {}
+}

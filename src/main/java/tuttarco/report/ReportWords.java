@@ -1,0 +1,179 @@
+package tuttarco.report;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import tuttarco.chart.BarRun;
+import tuttarco.chart.Chart;
+import tuttarco.chart.ChartFiles;
+import tuttarco.chart.Words;
+import tuttarco.compare.BeatReading;
+import tuttarco.compare.Comparison;
+import tuttarco.compare.Divergence.Against;
+import tuttarco.compare.Lag;
+import tuttarco.compare.Verdict;
+import tuttarco.seats.Player;
+import tuttarco.strokes.StrokeKind;
+import tuttarco.take.Bowing;
+
+/** Finds the words for a take's page. */
+final class ReportWords {
+    private final AnalysedTake take;
+    private final Comparison comparison;
+    private final Against reference;
+    private final String other;
+    private final boolean free;
+    private final SpotWords spots;
+
+    ReportWords(AnalysedTake take) {
+        this.take = take;
+        this.comparison = take.comparison();
+        this.reference = TakeCharts.reference(take);
+        this.other = reference == Against.MARKING ? "the marking" : "the leader";
+        this.free = take.take().bowing() == Bowing.FREE;
+        this.spots = new SpotWords(comparison);
+    }
+
+    ReportModel model() {
+        PageStyle style = PageStyle.make();
+        return new ReportModel(
+                new ReportModel.Head(take.take().title(), style.css(), style.policy(), free, other),
+                take.notes(),
+                summary(),
+                new ReportModel.Rehearse(free, judged() > 0, spots.inOrder()),
+                TakeCharts.ofSection(take).stream().map(ReportWords::figure).toList(),
+                comparison.players().stream().map(this::player).toList(),
+                sureness(),
+                facts());
+    }
+
+    private List<String> summary() {
+        int bars = BarRun.of(comparison.beats()).size();
+        String meant = free ? "meant to be bowed freely" : "meant to be bowed alike";
+        String who = Words.count(comparison.players().size(), "player") + " over " + Words.count(bars, "bar") + ", "
+                + Words.clock(take.endS()) + " of video, " + meant + ".";
+        long judged = judged();
+        if (judged == 0) {
+            return List.of(
+                    who,
+                    "No beat could be compared with " + other + ".",
+                    "So this take shows neither that the section was together nor that it was not.");
+        }
+        long with = count(verdicts(Verdict.WITH));
+        String how = "Of " + Words.count(judged, "beat") + " of all players that could be judged, " + with + " ("
+                + Words.percent((double) with / judged) + ") went with " + other + ".";
+        String where = spots.first()
+                .map(s -> (free ? "The largest stretch apart: " : "Rehearse first: ") + s + ".")
+                .orElse("No stretch apart from " + other + " was found.");
+        return List.of(who, how, where);
+    }
+
+    private long judged() {
+        return count(verdicts(Verdict.WITH)) + count(verdicts(Verdict.AGAINST));
+    }
+
+    private Predicate<BeatReading> verdicts(Verdict verdict) {
+        return r -> verdict(r) == verdict;
+    }
+
+    private Verdict verdict(BeatReading reading) {
+        return reference == Against.MARKING ? reading.verdict() : reading.leaderVerdict();
+    }
+
+    private long count(Predicate<BeatReading> which) {
+        return comparison.beatReadings().stream()
+                .flatMap(List::stream)
+                .filter(which)
+                .count();
+    }
+
+    private static ReportModel.Figure figure(Chart chart) {
+        return new ReportModel.Figure(
+                chart.key(), Words.plain(chart.title()), chart.help(), ChartFiles.svg(chart), chart.table());
+    }
+
+    private ReportModel.PlayerPart player(Player player) {
+        int index = comparison.players().indexOf(player);
+        String seat = "Desk " + player.desk() + ", " + player.place().word() + ", "
+                + player.instrument().word() + (player.leader() ? "; leads the section" : "");
+        return new ReportModel.PlayerPart(
+                "player-" + (index + 1),
+                player.label(),
+                seat,
+                sentences(player, comparison.beatReadings().get(index)),
+                spots.of(player, reference),
+                TakeCharts.ofPlayer(take, player).map(ReportWords::figure));
+    }
+
+    private List<String> sentences(Player player, List<BeatReading> readings) {
+        Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
+        readings.forEach(r -> counts.merge(verdict(r), 1, Integer::sum));
+        int with = counts.getOrDefault(Verdict.WITH, 0);
+        int judged = with + counts.getOrDefault(Verdict.AGAINST, 0);
+        List<String> sentences = new ArrayList<>();
+        if (reference == Against.LEADER && player.leader()) {
+            sentences.add("The others are compared with this player.");
+        } else if (judged == 0) {
+            sentences.add("No beat could be compared with " + other + ".");
+        } else {
+            sentences.add("With " + other + " on " + with + " of " + Words.count(judged, "judged beat") + ".");
+        }
+        int unsure = counts.getOrDefault(Verdict.UNSURE, 0);
+        int unseen = counts.getOrDefault(Verdict.UNSEEN, 0);
+        if (unsure + unseen > 0) {
+            String both = unsure > 0 && unseen > 0 ? ", " : "";
+            sentences.add("Not judged: " + (unsure > 0 ? Words.count(unsure, "beat") + " unsure" : "") + both
+                    + (unseen > 0 ? Words.count(unseen, "beat") + " not seen" : "") + ".");
+        }
+        comparison.lags().stream()
+                .filter(l -> l.player().equals(player))
+                .findFirst()
+                .ifPresent(l -> sentences.add(lag(l)));
+        return sentences;
+    }
+
+    private static String lag(Lag lag) {
+        if (lag.medianMs().isEmpty()) {
+            return "No bow change could be paired with one of the leader's.";
+        }
+        long ms = Math.round(lag.medianMs().get());
+        String when = ms == 0
+                ? "together with the leader's"
+                : Math.abs(ms) + " ms " + (ms > 0 ? "after" : "before") + " the leader's";
+        return "Bow changes " + when + " (median of " + Words.count(lag.changes(), "change") + ").";
+    }
+
+    private ReportModel.Sureness sureness() {
+        long all = count(r -> true);
+        long unsure = count(r -> r.played() == StrokeKind.UNSURE);
+        long unseen = count(r -> r.played() == StrokeKind.UNSEEN);
+        return new ReportModel.Sureness(share(all - unsure - unseen, all), share(unsure, all), share(unseen, all));
+    }
+
+    private static String share(long part, long all) {
+        return all == 0 ? Words.percent(0) : Words.percent((double) part / all);
+    }
+
+    private ReportModel.Facts facts() {
+        List<ReportModel.Fact> inputs = new ArrayList<>();
+        fileName("take", Optional.of(take.take().file()), inputs);
+        fileName("video", Optional.of(take.take().video()), inputs);
+        fileName("part", take.take().part(), inputs);
+        String picture = take.clip().widthPx() + " x " + take.clip().heightPx() + " px";
+        inputs.add(new ReportModel.Fact("picture", picture));
+        new TreeMap<>(take.sha256())
+                .forEach((role, hash) -> inputs.add(new ReportModel.Fact("SHA-256 of the " + role, hash)));
+        List<ReportModel.Fact> settings = new ArrayList<>();
+        new TreeMap<>(take.settings()).forEach((name, value) -> settings.add(new ReportModel.Fact(name, value)));
+        return new ReportModel.Facts(take.programVersion(), inputs, settings);
+    }
+
+    private static void fileName(String role, Optional<Path> file, List<ReportModel.Fact> into) {
+        file.map(Path::getFileName).ifPresent(name -> into.add(new ReportModel.Fact(role, name.toString())));
+    }
+}

@@ -1,0 +1,201 @@
+package tuttarco.report;
+
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import tuttarco.beats.Beat;
+import tuttarco.bow.BowDirection;
+import tuttarco.compare.BarAgreement;
+import tuttarco.compare.BeatReading;
+import tuttarco.compare.Comparison;
+import tuttarco.compare.Divergence;
+import tuttarco.compare.Lag;
+import tuttarco.seats.Player;
+import tuttarco.strokes.Reading;
+import tuttarco.strokes.Stroke;
+
+/** {@code results.json}: everything, as {@code results.schema.json} beside this class describes it. */
+public final class ResultsJson implements Output {
+    public static final String FORMAT = "urn:tuttarco:results:1";
+
+    @Override
+    public String name() {
+        return "results.json";
+    }
+
+    @Override
+    public void write(AnalysedTake take, Path folder) throws IOException {
+        try (JsonGenerator json =
+                new JsonFactory().createGenerator(folder.resolve(name()).toFile(), JsonEncoding.UTF8)) {
+            json.useDefaultPrettyPrinter();
+            json.writeStartObject();
+            writeHead(take, json);
+            writePlayers(take, json);
+            writeReadings(take, json);
+            writeComparison(take.comparison(), json);
+            json.writeEndObject();
+        }
+    }
+
+    private static void writeHead(AnalysedTake take, JsonGenerator json) throws IOException {
+        json.writeStringField("format", FORMAT);
+        json.writeStringField("program_version", take.programVersion());
+        json.writeStringField("title", take.take().title());
+        json.writeStringField("bowing", take.take().bowing().word());
+        writeWords("sha256", take.sha256(), json);
+        writeWords("settings", take.settings(), json);
+        json.writeObjectFieldStart("clip");
+        json.writeNumberField("width_px", take.clip().widthPx());
+        json.writeNumberField("height_px", take.clip().heightPx());
+        number("frames_per_s", take.clip().framesPerS(), json);
+        number("read_until_s", take.endS(), json);
+        json.writeEndObject();
+        json.writeArrayFieldStart("notes");
+        for (String note : take.notes()) {
+            json.writeString(note);
+        }
+        json.writeEndArray();
+    }
+
+    private static void writeWords(String field, Map<String, String> words, JsonGenerator json) throws IOException {
+        json.writeObjectFieldStart(field);
+        for (Map.Entry<String, String> word : new TreeMap<>(words).entrySet()) {
+            json.writeStringField(word.getKey(), word.getValue());
+        }
+        json.writeEndObject();
+    }
+
+    private static void writePlayers(AnalysedTake take, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("players");
+        for (Player p : take.comparison().players()) {
+            json.writeStartObject();
+            json.writeStringField("label", p.label());
+            json.writeNumberField("desk", p.desk());
+            json.writeStringField("place", p.place().word());
+            json.writeStringField("instrument", p.instrument().word());
+            json.writeStringField("facing", p.facing().word());
+            json.writeBooleanField("leader", p.leader());
+            json.writeArrayFieldStart("seat_px");
+            json.writeNumber(p.seat().xPx());
+            json.writeNumber(p.seat().yPx());
+            json.writeNumber(p.seat().widthPx());
+            json.writeNumber(p.seat().heightPx());
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void writeReadings(AnalysedTake take, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("readings");
+        for (Reading reading : take.readings()) {
+            json.writeStartObject();
+            json.writeStringField("player", reading.player().label());
+            json.writeArrayFieldStart("strokes");
+            for (Stroke stroke : reading.strokes()) {
+                json.writeStartObject();
+                number("start_s", stroke.startS(), json);
+                number("end_s", stroke.endS(), json);
+                json.writeStringField("direction", stroke.kind().word());
+                number("confidence", stroke.confidence(), json);
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void writeComparison(Comparison comparison, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("beats");
+        for (var player : comparison.beatReadings()) {
+            for (BeatReading reading : player) {
+                writeBeat(reading, json);
+            }
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("bars");
+        for (BarAgreement bar : comparison.bars()) {
+            writeBar(bar, json);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("divergences");
+        for (Divergence divergence : comparison.divergences()) {
+            writeDivergence(divergence, json);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("lags");
+        for (Lag lag : comparison.lags()) {
+            json.writeStartObject();
+            json.writeStringField("player", lag.player().label());
+            json.writeNumberField("changes", lag.changes());
+            if (lag.medianMs().isPresent()) {
+                number("median_ms", lag.medianMs().get(), json);
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void writeBeat(BeatReading reading, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("player", reading.player().label());
+        writePlace("", reading.beat(), json);
+        number("time_s", reading.beat().timeS(), json);
+        Optional<BowDirection> marked = reading.marked();
+        if (marked.isPresent()) {
+            json.writeStringField("marked", marked.get().word());
+        }
+        json.writeStringField("played", reading.played().word());
+        number("confidence", reading.confidence(), json);
+        json.writeStringField("verdict", reading.verdict().word());
+        json.writeStringField("leader_verdict", reading.leaderVerdict().word());
+        json.writeEndObject();
+    }
+
+    private static void writeBar(BarAgreement bar, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("bar", bar.bar());
+        json.writeNumberField("with", bar.with());
+        json.writeNumberField("judged", bar.judged());
+        if (bar.interval().isPresent()) {
+            number("low", bar.interval().get().low(), json);
+            number("high", bar.interval().get().high(), json);
+        }
+        json.writeEndObject();
+    }
+
+    private static void writeDivergence(Divergence d, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        writePlace("first_", d.first(), json);
+        writePlace("last_", d.last(), json);
+        json.writeArrayFieldStart("players");
+        for (Player player : d.players()) {
+            json.writeString(player.label());
+        }
+        json.writeEndArray();
+        json.writeStringField("against", d.against().word());
+        number("confidence", d.confidence(), json);
+        json.writeEndObject();
+    }
+
+    private static void writePlace(String prefix, Beat beat, JsonGenerator json) throws IOException {
+        json.writeStringField(prefix + "bar", beat.bar());
+        json.writeNumberField(prefix + "beat", beat.beat());
+    }
+
+    /** Six decimals at most: microseconds, far below what can be read from a picture. */
+    private static void number(String field, double value, JsonGenerator json) throws IOException {
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
+        json.writeFieldName(field);
+        json.writeNumber(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+    }
+}

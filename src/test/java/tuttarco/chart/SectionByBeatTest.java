@@ -1,0 +1,96 @@
+package tuttarco.chart;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tuttarco.compare.Divergence.Against;
+import tuttarco.take.Bowing;
+
+class SectionByBeatTest extends ChartContract {
+    @Override
+    Chart chart() {
+        return marking(SectionFixture.unified());
+    }
+
+    @Override
+    Chart chartNaming(String label) {
+        return marking(SectionFixture.named(label));
+    }
+
+    private static Chart marking(SectionFixture fixture) {
+        return new SectionByBeat(fixture.comparison, Against.MARKING, Bowing.UNIFIED);
+    }
+
+    @Test
+    void titleSaysWhoTurnedWhere() {
+        assertEquals("Desk 3 inside turned in bars 3–4", chart().title());
+    }
+
+    @Test
+    void titleOfACleanTakeSaysSo() {
+        assertEquals(
+                "Wherever the bows could be read, they went with the marking",
+                marking(SectionFixture.clean(4, 16)).title());
+    }
+
+    @Test
+    void titleOfAnUnseenSectionClaimsNothing() {
+        assertEquals(
+                "No bow could be compared with the marking",
+                marking(SectionFixture.nothingSeen()).title());
+    }
+
+    @Test
+    void freeBowingIsNoFault() {
+        Chart free = new SectionByBeat(SectionFixture.free().comparison, Against.MARKING, Bowing.FREE);
+        assertEquals("Bowed freely: 1 stretch apart from the marking", free.title());
+    }
+
+    @Test
+    void besideTheLeaderTheLeaderIsShown() {
+        SectionFixture fixture = SectionFixture.withoutPart();
+        Chart chart = new SectionByBeat(fixture.comparison, Against.LEADER, Bowing.UNIFIED);
+        assertEquals("Desk 3 inside went against the leader in bars 3–4", chart.title());
+        List<String> row = chart.table().rows().get(8);
+        assertEquals(List.of("3", "1", "down", "down, with"), row.subList(0, 4));
+        assertEquals("up, against", row.get(7));
+    }
+
+    @Test
+    void tableSaysEveryState() {
+        List<List<String>> rows = chart().table().rows();
+        assertEquals(48, rows.size());
+        assertEquals("down", rows.get(8).get(2));
+        assertEquals("up, against", rows.get(8).get(8));
+        assertEquals("unsure", rows.get(28).get(5));
+        assertEquals("", rows.get(22).get(3));
+        assertEquals("unseen", rows.get(32).get(10));
+    }
+
+    @Test
+    void twelvePlayersOverSixteenBarsTakeTwoSystems() {
+        List<BarRun> bars = BarRun.of(SectionFixture.clean(12, 64).beats);
+        assertEquals(16, bars.size());
+        Systems systems = Systems.of(bars, 12, 13);
+        assertEquals(2, systems.systems().size());
+        assertEquals(8, systems.systems().get(0).size());
+    }
+
+    @Test
+    void sixtyPlayersOverFiftyBarsFitAPicture() throws Exception {
+        Chart large = marking(SectionFixture.clean(60, 200));
+        assertTrue(large.widthPx() <= 1500, large.widthPx() + " px wide");
+        assertTrue(large.heightPx() <= 6000, large.heightPx() + " px high");
+        String svg = ChartFiles.svg(large);
+        parsed(svg);
+        assertTrue(svg.length() < 3_000_000, svg.length() + " letters");
+    }
+
+    @Test
+    void aBarLongerThanASystemKeepsTogether() {
+        Systems systems = Systems.of(List.of(new BarRun("1", 0, 39), new BarRun("2", 40, 43)), 4, 5);
+        assertEquals(2, systems.systems().size());
+    }
+}

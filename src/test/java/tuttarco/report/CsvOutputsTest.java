@@ -1,0 +1,105 @@
+package tuttarco.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import tuttarco.chart.SectionFixture;
+import tuttarco.strokes.Reading;
+import tuttarco.strokes.Stroke;
+import tuttarco.strokes.StrokeKind;
+
+class CsvOutputsTest {
+    @Nested
+    class Strokes extends OutputContract {
+        @Override
+        Output output() {
+            return new StrokesCsv();
+        }
+
+        @Test
+        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+            List<String> lines = written(Fixtures.unified()).lines().toList();
+            assertEquals(1 + 8 * 50, lines.size());
+            assertEquals("player,start_s,end_s,direction,confidence", lines.get(0));
+            assertEquals("Desk 1 outside,0.0000,1.0000,still,0.990", lines.get(1));
+            assertEquals("Desk 1 outside,1.0000,1.5000,down,0.970", lines.get(2));
+            assertEquals("Desk 4 inside,17.0000,17.5000,unseen,0.970", lines.get(1 + 7 * 50 + 33));
+        }
+
+        @Test
+        void aStrokeEndsWhereTheNextBeginsAsPrinted() throws IOException {
+            Reading reading = new Reading(
+                    SectionFixture.clean(1, 4).players.get(0),
+                    List.of(
+                            new Stroke(0, 0.12345, StrokeKind.DOWN, 1),
+                            new Stroke(0.12345 + 4e-10, 0.12346, StrokeKind.STILL, 1),
+                            new Stroke(0.12346, 2, StrokeKind.UP, 0.5)));
+            StringWriter out = new StringWriter();
+            StrokesCsv.write(List.of(reading), out);
+            List<String> lines = out.toString().lines().toList();
+            assertEquals(3, lines.size(), "what has no length as printed is left out");
+            assertEquals("Desk 1 outside,0.0000,0.1235,down,1.000", lines.get(1));
+            assertEquals("Desk 1 outside,0.1235,2.0000,up,0.500", lines.get(2));
+        }
+
+        @Test
+        void labelsThatLookLikeFormulasAreText() throws IOException {
+            assertTrue(written(Fixtures.named("=1+1")).contains("\n'=1+1,0.0000"));
+            assertTrue(written(Fixtures.named("A=1, \"b\"")).contains("\n\"A=1, \"\"b\"\"\",0.0000"));
+        }
+    }
+
+    @Nested
+    class Beats extends OutputContract {
+        @Override
+        Output output() {
+            return new BeatsCsv();
+        }
+
+        @Test
+        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+            List<String> lines = written(Fixtures.unified()).lines().toList();
+            assertEquals(1 + 8 * 48, lines.size());
+            assertEquals("player,bar,beat,time_s,marked,played,confidence,verdict,leader_verdict", lines.get(0));
+            assertEquals("Desk 1 outside,1,1,1.0000,down,down,0.970,with,rest", lines.get(1));
+            assertEquals("Desk 1 outside,6,3,12.0000,rest,still,0.970,rest,rest", lines.get(23));
+            assertEquals("Desk 3 inside,3,1,5.0000,down,up,0.970,against,against", lines.get(1 + 5 * 48 + 8));
+            assertEquals("Desk 2 outside,8,1,15.0000,down,unsure,0.500,unsure,unsure", lines.get(1 + 2 * 48 + 28));
+        }
+
+        @Test
+        void withoutAPartNothingIsMarked() throws IOException {
+            List<String> lines = written(Fixtures.withoutPart()).lines().toList();
+            assertEquals("Desk 1 outside,1,1,1.0000,none,down,0.970,rest,rest", lines.get(1));
+        }
+    }
+
+    @Nested
+    class Divergences extends OutputContract {
+        @Override
+        Output output() {
+            return new DivergencesCsv();
+        }
+
+        @Test
+        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+            assertEquals("""
+                    first_bar,first_beat,last_bar,last_beat,players,against,confidence
+                    3,1,4,4,Desk 3 inside,marking,0.930
+                    3,1,4,4,Desk 3 inside,leader,0.930
+                    """, written(Fixtures.unified()));
+        }
+
+        @Test
+        void severalPlayersAreJoined() throws IOException {
+            List<String> lines = written(Fixtures.free()).lines().toList();
+            assertEquals(
+                    "1,1,12,4,Desk 1 inside; Desk 2 inside; Desk 3 inside; Desk 4 inside,marking,0.930", lines.get(1));
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package tuttarco.report;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tuttarco.chart.SectionFixture;
+import tuttarco.score.Bar;
+import tuttarco.score.Metre;
+import tuttarco.score.Part;
+import tuttarco.take.BeatsGiven;
+import tuttarco.take.Bowing;
+import tuttarco.take.Take;
+import tuttarco.video.ClipFacts;
+
+/** Analysed takes made by hand from {@link SectionFixture}. */
+final class Fixtures {
+    private Fixtures() {}
+
+    static AnalysedTake unified() {
+        return take(SectionFixture.unified(), true, Bowing.UNIFIED, "Autumn serenade, letter B");
+    }
+
+    static AnalysedTake free() {
+        return take(SectionFixture.free(), true, Bowing.FREE, "Autumn serenade, free");
+    }
+
+    static AnalysedTake withoutLeader() {
+        return take(SectionFixture.withoutLeader(), true, Bowing.UNIFIED, "No leader");
+    }
+
+    static AnalysedTake withoutPart() {
+        return take(SectionFixture.withoutPart(), false, Bowing.UNIFIED, "No part");
+    }
+
+    static AnalysedTake nothingSeen() {
+        return take(SectionFixture.nothingSeen(), true, Bowing.UNIFIED, "Nothing seen");
+    }
+
+    static AnalysedTake named(String label) {
+        return take(SectionFixture.named(label), true, Bowing.UNIFIED, label);
+    }
+
+    private static AnalysedTake take(SectionFixture section, boolean marked, Bowing bowing, String title) {
+        Path file = Path.of("rehearsal.take.json");
+        Take take = new Take(
+                file,
+                title,
+                Path.of("rehearsal.mp4"),
+                section.players,
+                marked ? Optional.of(Path.of("part.musicxml")) : Optional.empty(),
+                new BeatsGiven.Steady(120, SectionFixture.START_S),
+                bowing);
+        Optional<Part> part = marked
+                ? Optional.of(new Part("Violin I", List.of(Bar.full("1", new Metre(4, 4))), List.of()))
+                : Optional.empty();
+        return new AnalysedTake(
+                take,
+                new ClipFacts(take.video(), 1280, 720, 25, Optional.of(section.endS), true),
+                section.endS,
+                section.tracks,
+                section.readings,
+                part,
+                section.comparison,
+                Map.of("take", "0".repeat(64), "video", "ab".repeat(32)),
+                Map.of("switch_s", "0.15"),
+                "0.1.0",
+                List.of("The clip ends early; what was readable is used."));
+    }
+}

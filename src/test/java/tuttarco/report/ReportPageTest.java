@@ -1,0 +1,138 @@
+package tuttarco.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.Base64;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReportPageTest extends OutputContract {
+    @Override
+    Output output() {
+        return new ReportPage();
+    }
+
+    private Document page(AnalysedTake take) throws IOException {
+        return Jsoup.parse(written(take));
+    }
+
+    @Test
+    void saysInPlainWordsWhatToRehearse() throws IOException {
+        Document page = page(Fixtures.unified());
+        assertEquals(
+                List.of("Bar 3 beat 1 to bar 4 beat 4 (0:05.0): Desk 3 inside turned; back by bar 5 93 % sure"),
+                page.select("#rehearse li").eachText());
+        assertEquals("Rehearse first", page.select("#rehearse h2").text());
+    }
+
+    /** 8 x 46 marked beats, less 4 unsure and 16 unseen: 348 judged, 340 of them with. */
+    @Test
+    void summaryIsThreeSentences() throws IOException {
+        assertEquals(
+                "8 players over 12 bars, 0:26.0 of video, meant to be bowed alike. Of 348 beats of all players that could "
+                        + "be judged, 340 (98 %) went with the marking. Rehearse first: Bar 3 beat 1 to bar 4 beat 4 "
+                        + "(0:05.0).",
+                page(Fixtures.unified()).select(".lead").text());
+    }
+
+    @Test
+    void eachPlayerHasAPart() throws IOException {
+        Document page = page(Fixtures.unified());
+        assertEquals(8, page.select("#players article").size());
+        assertEquals(
+                "With the marking on 38 of 46 judged beats. Bow changes 25 ms after the leader's (median of 40 changes).",
+                page.select("#player-6 > p").get(1).text());
+        assertTrue(page.select("#player-8").text().contains("Not judged: 16 beats not seen."));
+        assertEquals(11, page.select("figure svg").size());
+        assertEquals(11, page.select("figure details table caption").size());
+    }
+
+    @Test
+    void freeBowingIsNotCalledAnError() throws IOException {
+        Document page = page(Fixtures.free());
+        assertEquals("Stretches apart", page.select("#rehearse h2").text());
+        assertTrue(page.select("#rehearse").text().contains("Leaving the marking is not an error here"));
+        assertFalse(page.text().contains("Rehearse first"));
+    }
+
+    @Test
+    void nothingSeenClaimsNothing() throws IOException {
+        Document page = page(Fixtures.nothingSeen());
+        assertTrue(page.select("#rehearse").text().contains("Nothing can be said"));
+        assertTrue(page.select(".lead").text().contains("neither that the section was together nor that it was not"));
+    }
+
+    @Test
+    void cautionsAndFilesAreThere() throws IOException {
+        Document page = page(Fixtures.unified());
+        assertTrue(page.select("#care").text().contains("safeguarding"));
+        assertTrue(page.select("#care").text().contains("not a verdict"));
+        assertTrue(page.select("#care").text().contains("clinician"));
+        assertTrue(page.select("#made").text().contains("ab".repeat(32)));
+        assertEquals(
+                "The clip ends early; what was readable is used.",
+                page.select(".notes li").text());
+    }
+
+    @Test
+    void needsNothingFromOutsideAndRunsNothing() throws Exception {
+        Document page = page(Fixtures.unified());
+        assertTrue(page.select("script, img, link, iframe, [style], [onclick]").isEmpty());
+        String css = page.select("style").first().data();
+        byte[] hash = MessageDigest.getInstance("SHA-256").digest(css.getBytes(StandardCharsets.UTF_8));
+        String policy = page.select("meta[http-equiv=Content-Security-Policy]").attr("content");
+        assertTrue(policy.startsWith("default-src 'none'"), policy);
+        assertTrue(policy.contains(Base64.getEncoder().encodeToString(hash)), policy);
+        assertFalse(css.contains("http"), "a style sheet that loads nothing");
+    }
+
+    @ParameterizedTest
+    @MethodSource("takes")
+    void linksAndLabelsMeetTheirIds(AnalysedTake take) throws IOException {
+        Document page = page(take);
+        Set<String> ids = new HashSet<>();
+        for (Element element : page.select("[id]")) {
+            assertTrue(ids.add(element.id()), "twice " + element.id());
+        }
+        assertFalse(page.select("a[href]").isEmpty());
+        for (Element link : page.select("a[href]")) {
+            assertTrue(ids.contains(link.attr("href").substring(1)), link.outerHtml());
+        }
+        for (Element element : page.select("[aria-labelledby]")) {
+            assertTrue(ids.contains(element.attr("aria-labelledby")), element.tagName());
+        }
+        assertEquals("en", page.select("html").attr("lang"));
+        assertEquals(1, page.select("h1").size());
+        assertEquals(1, page.select("main").size());
+        assertEquals(page.select("table").size(), page.select("table > caption").size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "<script>alert(1)</script>",
+                "\"><img src=x onerror=alert(1)>",
+                "'&amp;</style></title>",
+                "</svg><b>"
+            })
+    void labelsAreOnlyWords(String label) throws IOException {
+        Document page = page(Fixtures.named(label));
+        assertTrue(page.select("script, img, [onerror]").isEmpty());
+        assertEquals(label, page.select("#player-1 h3").text());
+        assertEquals(label, page.select("h1").text());
+        assertEquals(11, page.select("figure svg").size());
+    }
+}

@@ -1,0 +1,67 @@
+package tuttarco.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ResultsJsonTest extends OutputContract {
+    @Override
+    Output output() {
+        return new ResultsJson();
+    }
+
+    private static JsonSchema schema() throws IOException {
+        try (InputStream in = ResultsJson.class.getResourceAsStream("results.schema.json")) {
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(in);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("takes")
+    void isAsItsSchemaSays(AnalysedTake take) throws IOException {
+        assertEquals(Set.of(), schema().validate(new ObjectMapper().readTree(written(take))));
+    }
+
+    @Test
+    void theSchemaRefusesWhatItDoesNotKnow() throws IOException {
+        ObjectNode json = (ObjectNode) new ObjectMapper().readTree(written(Fixtures.unified()));
+        assertFalse(schema().validate(json.deepCopy().put("more", 1)).isEmpty());
+        assertFalse(schema().validate(json.deepCopy().put("bowing", "mixed")).isEmpty());
+        assertFalse(schema().validate(withoutHash(json)).isEmpty());
+    }
+
+    private static JsonNode withoutHash(ObjectNode json) {
+        ObjectNode copy = json.deepCopy();
+        copy.remove("sha256");
+        return copy;
+    }
+
+    @Test
+    void holdsEverything() throws IOException {
+        JsonNode json = new ObjectMapper().readTree(written(Fixtures.unified()));
+        assertEquals("urn:tuttarco:results:1", json.get("format").asText());
+        assertEquals("ab".repeat(32), json.at("/sha256/video").asText());
+        assertEquals("0.15", json.at("/settings/switch_s").asText());
+        assertEquals(8, json.get("players").size());
+        assertEquals(50, json.at("/readings/0/strokes").size());
+        assertEquals(8 * 48, json.get("beats").size());
+        assertEquals(12, json.get("bars").size());
+        assertEquals(2, json.get("divergences").size());
+        assertEquals(7, json.get("lags").size());
+        assertEquals(25.0, json.at("/lags/4/median_ms").asDouble());
+        assertEquals(true, json.at("/lags/6/median_ms").isMissingNode());
+    }
+}
