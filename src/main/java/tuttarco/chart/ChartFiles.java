@@ -55,7 +55,7 @@ public final class ChartFiles {
         Document document = emptyDocument();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment(null);
-        context.setPrecision(2);
+        context.setPrecision(1);
         context.setEmbeddedFontsOn(false);
         context.setIDGenerator(new KeyedIds(chart.key()));
         SVGGraphics2D g = new SVGGraphics2D(context, false);

@@ -14,6 +14,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleEdge;
@@ -42,6 +43,11 @@ final class Look {
 
     private static final Font REGULAR = bundled("OpenSans-Regular.ttf");
     private static final Font SEMIBOLD = bundled("OpenSans-Semibold.ttf");
+
+    static {
+        // the library would draw turned text as outlines, which no reader could read out
+        TextUtils.setUseDrawRotatedStringWorkaround(false);
+    }
 
     private Look() {}
 

@@ -18,6 +18,7 @@ final class SvgTidy {
         for (int i = 0; i < all.getLength(); i++) {
             Element element = (Element) all.item(i);
             families(element);
+            unclip(element, chart);
             if (element.getAttribute("id").equals(GENERIC_DEFS)) {
                 element.setAttribute("id", chart.key() + "-" + GENERIC_DEFS);
             }
@@ -30,6 +31,13 @@ final class SvgTidy {
         title.setAttribute("id", titleId);
         title.setTextContent(Words.plain(chart.title()));
         root.insertBefore(title, root.getFirstChild());
+    }
+
+    /** The first clip is the whole picture, which clips itself. */
+    private static void unclip(Element element, Chart chart) {
+        if (element.getAttribute("clip-path").equals("url(#" + chart.key() + "-clipPath1)")) {
+            element.removeAttribute("clip-path");
+        }
     }
 
     /** A drawing names each weight as a family of its own; pages know one family with weights. */

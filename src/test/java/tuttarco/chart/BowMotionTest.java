@@ -86,6 +86,11 @@ class BowMotionTest extends ChartContract {
     }
 
     @Test
+    void turnedWordsAreTextToo() {
+        assertTrue(ChartFiles.svg(chart()).contains(">to the tip, seat heights<"));
+    }
+
+    @Test
     void anUnseenPlayerStillHasAChart() throws Exception {
         parsed(ChartFiles.svg(motion(SectionFixture.nothingSeen(), 3)));
     }
