@@ -1,0 +1,19 @@
+package tuttarco.demo;
+
+/** What a player does otherwise than the part says. Bars count from 1; both ends belong to the range. */
+sealed interface Deviation {
+    /** Plays the opposite direction, then recovers. */
+    record Turned(int firstBar, int lastBar) implements Deviation {}
+
+    /** Does not play. */
+    record Silent(int firstBar, int lastBar) implements Deviation {}
+
+    /** Plays short strokes to and fro as fast as the arm goes, about eight a second. */
+    record Tremolo(int firstBar, int lastBar) implements Deviation {}
+
+    /** Changes the bow later than the part by this time; negative is earlier. */
+    record Lags(double lagMs) implements Deviation {}
+
+    /** Changes the bow wherever he or she likes. */
+    record Free() implements Deviation {}
+}

@@ -1,0 +1,130 @@
+package tuttarco.demo;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import tuttarco.bow.BowDirection;
+import tuttarco.score.PartSpan;
+import tuttarco.score.PartSpan.MarkedStroke;
+
+/** From the part to what one player plays: the marking, with his or her deviations and small unevenness. */
+final class NotePlanner {
+    /** Standard deviation of a bow change about its time among practised players, seconds (chosen, 10 ms). */
+    private static final double UNEVEN_S = 0.010;
+    /** Unevenness beyond this many standard deviations is cut off, so that strokes keep their order. */
+    private static final double MOST_UNEVEN = 2.5;
+    /** One way of a tremolo stroke, seconds (common practice: about eight strokes a second). */
+    private static final double TREMOLO_S = 0.125;
+    /** Shortest and longest stroke of a player who bows freely, seconds (chosen on rendered scenes). */
+    private static final double FREE_SHORTEST_S = 0.6;
+
+    private static final double FREE_LONGEST_S = 2.2;
+
+    private final Random random;
+
+    NotePlanner(long seed) {
+        this.random = new Random(seed);
+    }
+
+    List<Note> plan(Tempo tempo, List<Deviation> deviations) {
+        List<Note> notes = marked(tempo);
+        double lagS = 0;
+        for (Deviation deviation : deviations) {
+            if (deviation instanceof Deviation.Lags lags) {
+                lagS += lags.lagMs() / 1000;
+            } else {
+                notes = changed(notes, deviation);
+            }
+        }
+        return uneven(notes, lagS);
+    }
+
+    private static List<Note> marked(Tempo tempo) {
+        List<Note> notes = new ArrayList<>();
+        List<PartSpan> spans = tempo.part().spans();
+        for (int i = 0; i < spans.size(); i++) {
+            if (spans.get(i) instanceof MarkedStroke stroke) {
+                boolean retaken = i + 1 < spans.size()
+                        && spans.get(i + 1) instanceof MarkedStroke next
+                        && next.direction() == stroke.direction();
+                notes.add(new Note(
+                        tempo.timeS(stroke.start()),
+                        tempo.timeS(stroke.end()),
+                        stroke.direction(),
+                        stroke.start().barIndex(),
+                        retaken));
+            }
+        }
+        return notes;
+    }
+
+    private List<Note> changed(List<Note> notes, Deviation deviation) {
+        List<Note> changed = new ArrayList<>();
+        if (deviation instanceof Deviation.Free) {
+            return free(notes);
+        }
+        for (Note note : notes) {
+            int bar = note.barIndex() + 1;
+            if (deviation instanceof Deviation.Turned turned && turned.firstBar() <= bar && bar <= turned.lastBar()) {
+                changed.add(note.going(note.direction().opposite(), note.retaken()));
+            } else if (deviation instanceof Deviation.Tremolo t && t.firstBar() <= bar && bar <= t.lastBar()) {
+                split(note, Math.max(1, (int) Math.round(note.lengthS() / TREMOLO_S)), changed);
+            } else if (!(deviation instanceof Deviation.Silent s && s.firstBar() <= bar && bar <= s.lastBar())) {
+                changed.add(note);
+            }
+        }
+        return changed;
+    }
+
+    private static void split(Note note, int pieces, List<Note> to) {
+        BowDirection direction = note.direction();
+        for (int i = 0; i < pieces; i++) {
+            double startS = note.startS() + note.lengthS() * i / pieces;
+            double endS = note.startS() + note.lengthS() * (i + 1) / pieces;
+            to.add(new Note(startS, endS, direction, note.barIndex(), false));
+            direction = direction.opposite();
+        }
+    }
+
+    /** Sounding stretches stay as they are; within them the bow changes anywhere. */
+    private List<Note> free(List<Note> notes) {
+        List<Note> free = new ArrayList<>();
+        BowDirection direction = random.nextBoolean() ? BowDirection.DOWN : BowDirection.UP;
+        for (int i = 0; i < notes.size(); ) {
+            int last = i;
+            while (last + 1 < notes.size() && adjoin(notes.get(last), notes.get(last + 1))) {
+                last++;
+            }
+            double endS = notes.get(last).endS();
+            double atS = notes.get(i).startS();
+            while (atS < endS) {
+                double next = atS + FREE_SHORTEST_S + random.nextDouble() * (FREE_LONGEST_S - FREE_SHORTEST_S);
+                double nextS = next > endS - FREE_SHORTEST_S ? endS : next;
+                free.add(new Note(atS, nextS, direction, notes.get(i).barIndex(), false));
+                direction = direction.opposite();
+                atS = nextS;
+            }
+            i = last + 1;
+        }
+        return free;
+    }
+
+    private List<Note> uneven(List<Note> notes, double lagS) {
+        List<Note> shifted = new ArrayList<>();
+        for (int i = 0; i < notes.size(); i++) {
+            Note note = notes.get(i);
+            boolean joined = i > 0 && adjoin(notes.get(i - 1), note);
+            double startS = joined ? shifted.get(i - 1).endS() : note.startS() + lagS + unevenS();
+            shifted.add(note.from(startS).until(note.endS() + lagS + unevenS()));
+        }
+        return shifted;
+    }
+
+    private double unevenS() {
+        return UNEVEN_S * Math.max(-MOST_UNEVEN, Math.min(MOST_UNEVEN, random.nextGaussian()));
+    }
+
+    static boolean adjoin(Note first, Note second) {
+        return Math.abs(second.startS() - first.endS()) < 1e-6;
+    }
+}
