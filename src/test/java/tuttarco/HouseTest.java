@@ -76,7 +76,8 @@ class HouseTest {
             .whereLayer("compare")
             .mayOnlyAccessLayers("bow", "stats", "seats", "strokes", "score", "beats")
             .whereLayer("chart")
-            .mayOnlyAccessLayers("bow", "files", "stats", "seats", "tracks", "strokes", "score", "beats", "compare")
+            .mayOnlyAccessLayers(
+                    "bow", "files", "stats", "seats", "tracks", "strokes", "score", "beats", "take", "compare")
             .whereLayer("report")
             .mayOnlyAccessLayers(
                     "bow", "files", "stats", "video", "seats", "tracks", "strokes", "score", "beats", "take", "compare",

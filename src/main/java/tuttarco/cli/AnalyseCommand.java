@@ -35,6 +35,7 @@ final class AnalyseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        WholeFolder.requireNoFile(out);
         AnalysedTake analysed;
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms")) {
             analysed = Analysis.standard(Version.number()).of(take, progress::reached);

@@ -18,7 +18,7 @@ import tuttarco.files.Plain;
         description = "Reads the bow arms of a string section from a video and compares them with the marked bowing.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {AnalyseCommand.class, StrokesCommand.class},
+        subcommands = {AnalyseCommand.class, StrokesCommand.class, DemoCommand.class},
         footerHeading = "%nExit codes%n",
         footer = {
             "  0    done",

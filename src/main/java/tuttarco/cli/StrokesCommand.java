@@ -55,6 +55,7 @@ final class StrokesCommand implements Callable<Integer> {
         if (players.stream().map(Player::label).distinct().count() < players.size()) {
             throw new ParameterException(spec.commandLine(), "Each player needs a name of his or her own");
         }
+        WholeFolder.requireNoFile(out);
         SectionReading reading;
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms")) {
             reading = SectionReader.standard().read(video, players, progress::reached);

@@ -1,19 +1,15 @@
 package tuttarco.demo;
 
 /**
- * What makes a scene hard to read.
+ * What makes a clip hard to read.
  *
- * @param shakePx standard deviation of a hand-held camera's shake, pixels
- * @param zoomDrift how much the zoom creeps in over the clip, as a share
- * @param light brightness, 1 for a well-lit room
- * @param flicker how much the light flickers, as a share, at 100 flashes a second seen by the camera's rate
- * @param noise standard deviation of the sensor's noise, shades of 255
- * @param exposure how long the shutter is open, as a share of the frame; longer than 0 blurs what moves
- * @param swayM how far players sway, metres
- * @param standM height of the music stands' upper edge, metres
- * @param passingHead whether somebody walks past before the section
- * @param unevenRate whether frames come unevenly, as phones record them in poor light
- * @param bitsPerPixel bits a pixel and frame left by the compression
+ * @param shakePx standard deviation of a hand-held camera's wander, pixels
+ * @param zoomDrift how much larger the picture has become at the end, as a share
+ * @param light brightness as a share of full light
+ * @param flicker depth of the light's flicker as a share
+ * @param noise standard deviation of the sensor's noise, grey levels of 255
+ * @param subFrames moments averaged in each frame; 1 is without motion blur
+ * @param swayM how far the shoulders sway, metres
  */
 record Conditions(
         double shakePx,
@@ -21,110 +17,67 @@ record Conditions(
         double light,
         double flicker,
         double noise,
-        double exposure,
+        int subFrames,
         double swayM,
-        double standM,
-        boolean passingHead,
-        boolean unevenRate,
-        double bitsPerPixel) {
-    static final Conditions PLAIN = new Conditions(0, 0, 1, 0, 2, 0, 0.012, 0.72, false, false, 0.12);
+        Obstacle obstacle) {
+    /** What stands between camera and players. */
+    enum Obstacle {
+        /** Stands low enough that the arms stay free. */
+        NONE,
+        /** Stands set high, in front of the hands. */
+        HIGH_STANDS,
+        /** Someone's head and shoulders go past, close to the camera. */
+        PASSING_HEAD
+    }
+
+    static final Conditions EASY = new Conditions(0, 0, 1, 0, 2, 1, 0.012, Obstacle.NONE);
 
     Conditions {
-        if (!(shakePx >= 0 && zoomDrift >= 0 && flicker >= 0 && noise >= 0 && swayM >= 0 && standM >= 0)) {
-            throw new IllegalArgumentException("amounts are not negative");
+        if (!(shakePx >= 0 && shakePx <= 100)) {
+            throw new IllegalArgumentException("a shake has 0 to 100 pixels, not " + shakePx);
         }
-        if (!(light > 0 && light <= 1 && exposure >= 0 && exposure <= 1 && bitsPerPixel > 0)) {
-            throw new IllegalArgumentException("light lies in 0 to 1, exposure in 0 to 1, bits are positive");
+        if (!(zoomDrift >= 0 && zoomDrift <= 1)) {
+            throw new IllegalArgumentException("a zoom drifts by 0 to 1, not " + zoomDrift);
+        }
+        if (!(light > 0 && light <= 1) || !(flicker >= 0 && flicker < 1)) {
+            throw new IllegalArgumentException("light and flicker are shares, not " + light + " and " + flicker);
+        }
+        if (!(noise >= 0 && noise <= 100)) {
+            throw new IllegalArgumentException("noise has 0 to 100 grey levels, not " + noise);
+        }
+        if (subFrames < 1 || subFrames > 32) {
+            throw new IllegalArgumentException("1 to 32 moments make a frame, not " + subFrames);
+        }
+        if (!(swayM >= 0 && swayM <= 0.3)) {
+            throw new IllegalArgumentException("a body sways by 0 to 0.3 metres, not " + swayM);
         }
     }
 
     Conditions shaken(double px) {
-        return new Conditions(
-                px, zoomDrift, light, flicker, noise, exposure, swayM, standM, passingHead, unevenRate, bitsPerPixel);
+        return new Conditions(px, zoomDrift, light, flicker, noise, subFrames, swayM, obstacle);
     }
 
-    Conditions zooming(double share) {
-        return new Conditions(
-                shakePx, share, light, flicker, noise, exposure, swayM, standM, passingHead, unevenRate, bitsPerPixel);
+    Conditions zooming(double drift) {
+        return new Conditions(shakePx, drift, light, flicker, noise, subFrames, swayM, obstacle);
     }
 
-    Conditions lit(double share, double flickering) {
-        return new Conditions(
-                shakePx,
-                zoomDrift,
-                share,
-                flickering,
-                noise,
-                exposure,
-                swayM,
-                standM,
-                passingHead,
-                unevenRate,
-                bitsPerPixel);
+    Conditions lit(double newLight, double newFlicker) {
+        return new Conditions(shakePx, zoomDrift, newLight, newFlicker, noise, subFrames, swayM, obstacle);
     }
 
-    Conditions noisy(double shades) {
-        return new Conditions(
-                shakePx,
-                zoomDrift,
-                light,
-                flicker,
-                shades,
-                exposure,
-                swayM,
-                standM,
-                passingHead,
-                unevenRate,
-                bitsPerPixel);
+    Conditions noisy(double newNoise) {
+        return new Conditions(shakePx, zoomDrift, light, flicker, newNoise, subFrames, swayM, obstacle);
     }
 
-    Conditions blurred(double share) {
-        return new Conditions(
-                shakePx, zoomDrift, light, flicker, noise, share, swayM, standM, passingHead, unevenRate, bitsPerPixel);
+    Conditions blurred(int newSubFrames) {
+        return new Conditions(shakePx, zoomDrift, light, flicker, noise, newSubFrames, swayM, obstacle);
     }
 
-    Conditions swaying(double metres) {
-        return new Conditions(
-                shakePx,
-                zoomDrift,
-                light,
-                flicker,
-                noise,
-                exposure,
-                metres,
-                standM,
-                passingHead,
-                unevenRate,
-                bitsPerPixel);
+    Conditions swaying(double newSwayM) {
+        return new Conditions(shakePx, zoomDrift, light, flicker, noise, subFrames, newSwayM, obstacle);
     }
 
-    Conditions behindStands(double metres) {
-        return new Conditions(
-                shakePx,
-                zoomDrift,
-                light,
-                flicker,
-                noise,
-                exposure,
-                swayM,
-                metres,
-                passingHead,
-                unevenRate,
-                bitsPerPixel);
-    }
-
-    Conditions withSomebodyPassing() {
-        return new Conditions(
-                shakePx, zoomDrift, light, flicker, noise, exposure, swayM, standM, true, unevenRate, bitsPerPixel);
-    }
-
-    Conditions uneven() {
-        return new Conditions(
-                shakePx, zoomDrift, light, flicker, noise, exposure, swayM, standM, passingHead, true, bitsPerPixel);
-    }
-
-    Conditions compressed(double bits) {
-        return new Conditions(
-                shakePx, zoomDrift, light, flicker, noise, exposure, swayM, standM, passingHead, unevenRate, bits);
+    Conditions behind(Obstacle newObstacle) {
+        return new Conditions(shakePx, zoomDrift, light, flicker, noise, subFrames, swayM, newObstacle);
     }
 }

@@ -48,7 +48,7 @@ record Figure(
         Vec held = right.wrist().minus(p.wristFromGrip());
         Vec frog = held.plus(p.toHand().times(GRIP_M));
         Vec tip = frog.minus(p.toHand().times(STICK_M));
-        double neck = (instrument.onShoulder() ? 0.74 : 0.80) - 0.07 * leftShift;
+        double neck = (instrument.onShoulder() ? 0.74 : 0.73) - 0.07 * leftShift;
         Vec behind = p.front().times(-0.02);
         Vec leftHand = p.tail().towards(p.scroll(), neck).plus(behind).plus(instrumentSway);
         Vec leftOut = instrument.onShoulder() ? new Vec(0.0, -0.05, -0.045) : new Vec(-0.055, -0.045, -0.02);

@@ -3,229 +3,262 @@ package tuttarco.demo;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import tuttarco.bow.Instrument;
 
 /** Draws a seated player with instrument and bow. */
 final class FigurePainter {
-    /** Half widths of an instrument's body along its length, as shares of the full width: bouts and waist. */
-    private static final double[] OUTLINE = {
-        0.16, 0.38, 0.48, 0.50, 0.47, 0.38, 0.31, 0.30, 0.34, 0.40, 0.42, 0.40, 0.32, 0.14
-    };
+    private static final Color STICK = new Color(0x6B3A1E);
+    private static final Color HAIR = new Color(0xEDE8DA);
+    private static final Color EBONY = new Color(0x241E1C);
+    private static final Color CHAIR = new Color(0x4B4F57);
+    private static final Color SHOE = new Color(0x1B1B1F);
 
-    private static final double HEAD_M = 0.105;
-    private static final Color STICK = new Color(0x3A2416);
-    private static final Color HAIR_OF_BOW = new Color(0xE9E4D6);
-    private static final Color EBONY = new Color(0x17130F);
+    private final Performer who;
+    private final Figure f;
+    private final Brush brush;
+    private final Vec toCamera;
 
-    private final Pieces pieces;
-    private final Instrument instrument;
-    private final Costume costume;
-    private final Figure figure;
-    private final UnaryOperator<Vec> room;
-
-    private FigurePainter(
-            Pieces pieces, Instrument instrument, Costume costume, Figure figure, UnaryOperator<Vec> room) {
-        this.pieces = pieces;
-        this.instrument = instrument;
-        this.costume = costume;
-        this.figure = figure;
-        this.room = room;
+    private FigurePainter(Performer who, Figure figure, Brush brush, Camera camera) {
+        this.who = who;
+        this.f = figure;
+        this.brush = brush;
+        this.toCamera = camera.towards(who.floor().plus(new Vec(0, 0, 1)));
     }
 
-    /**
-     * Adds a player's pieces.
-     *
-     * @param room from the player's own axes to the room
-     */
-    static void draw(Pieces pieces, Instrument instrument, Costume costume, Figure figure, UnaryOperator<Vec> room) {
-        FigurePainter painter = new FigurePainter(pieces, instrument, costume, figure, room);
-        painter.seat();
+    static void paint(Performer who, double timeS, Brush brush, Camera camera) {
+        FigurePainter painter = new FigurePainter(who, who.figure(timeS), brush, camera);
+        painter.chair();
         painter.legs();
         painter.trunk();
         painter.head();
         painter.instrument();
-        painter.arms();
+        painter.arm(painter.f.left(), painter.f.leftHand());
+        painter.arm(painter.f.right(), painter.f.grip());
         painter.bow();
+        brush.flush();
     }
 
-    private void seat() {
-        Vec hips = figure.hips();
-        Vec under = hips.plus(new Vec(0, -0.02, -0.11));
-        pieces.limb(
-                at(under.plus(new Vec(-0.18, 0, 0))), 0.035, at(under.plus(new Vec(0.18, 0, 0))), 0.035, EBONY, -0.1);
-        for (int side = -1; side <= 1; side += 2) {
-            pieces.line(
-                    at(under.plus(new Vec(0.17 * side, 0, 0))), at(new Vec(0.19 * side, -0.05, 0)), 0.03, EBONY, -0.1);
+    private Vec at(double x, double y, double z) {
+        return who.room(new Vec(x, y, z));
+    }
+
+    private void chair() {
+        double seat = f.posture().hipM() - 0.08;
+        for (int x = -1; x <= 1; x += 2) {
+            brush.limb(at(0.2 * x, 0.2, seat), at(0.22 * x, 0.22, 0), 0.03, 0.03, CHAIR, 0);
+            brush.limb(at(0.2 * x, -0.2, seat + 0.38), at(0.22 * x, -0.24, 0), 0.03, 0.03, CHAIR, 0);
         }
+        List<Vec> slab =
+                List.of(at(-0.22, -0.22, seat), at(0.22, -0.22, seat), at(0.22, 0.24, seat), at(-0.22, 0.24, seat));
+        brush.patch(slab, CHAIR, at(0, -0.1, seat));
+        List<Vec> back = List.of(
+                at(-0.2, -0.23, seat + 0.42),
+                at(0.2, -0.23, seat + 0.42),
+                at(0.2, -0.22, seat + 0.22),
+                at(-0.2, -0.22, seat + 0.22));
+        brush.patch(back, CHAIR, at(0, -0.26, seat + 0.3));
     }
 
     private void legs() {
-        Posture p = figure.posture();
-        for (int side = -1; side <= 1; side += 2) {
-            Vec hip = figure.hips().plus(new Vec(0.09 * side, 0.02, 0));
-            Vec knee = new Vec(p.kneeSpreadM() * side, 0.43, Math.min(0.52, p.hipM() - 0.02));
-            Vec foot = new Vec((p.kneeSpreadM() + 0.02) * side, 0.44, 0.06);
-            pieces.limb(at(hip), 0.085, at(knee), 0.065, costume.trousers(), 0);
-            pieces.limb(at(knee), 0.062, at(foot), 0.042, costume.trousers(), 0);
-            pieces.limb(at(foot), 0.04, at(foot.plus(new Vec(0, 0.13, -0.02))), 0.03, EBONY, 0);
+        double hip = f.posture().hipM();
+        double knee = Math.max(0.5, hip - 0.12);
+        for (int x = -1; x <= 1; x += 2) {
+            double spread = x * f.posture().kneeSpreadM();
+            brush.limb(
+                    at(0.1 * x, 0.02, hip),
+                    at(spread, 0.42, knee),
+                    0.19,
+                    0.14,
+                    who.looks().trousers(),
+                    0);
+            brush.limb(
+                    at(spread, 0.42, knee),
+                    at(1.05 * spread, 0.40, 0.09),
+                    0.135,
+                    0.09,
+                    who.looks().trousers(),
+                    0);
+            brush.limb(at(1.05 * spread, 0.38, 0.05), at(1.15 * spread, 0.55, 0.035), 0.09, 0.07, SHOE, 0);
         }
     }
 
     private void trunk() {
-        Vec hips = figure.hips();
-        Vec chest = figure.chest();
-        Vec across = new Vec(0.105, 0, 0);
-        pieces.limb(at(hips), 0.15, at(chest.plus(new Vec(0, 0, -0.14))), 0.155, costume.clothes(), 0);
-        pieces.limb(
-                at(chest.minus(across).plus(new Vec(0, 0, -0.06))),
-                0.085,
-                at(chest.plus(across).plus(new Vec(0, 0, -0.06))),
-                0.085,
-                costume.clothes(),
-                0.01);
-        pieces.limb(at(chest), 0.05, at(figure.head().plus(new Vec(0, 0, -0.09))), 0.045, costume.skin(), 0.015);
+        Color coat = who.looks().coat();
+        double frontal = Math.abs(toCamera.dot(forward()));
+        double width = Math.hypot(0.34 * frontal, 0.22 * Math.sqrt(1 - frontal * frontal));
+        Vec chest = f.chest().plus(new Vec(0, -0.01, -0.15));
+        brush.limb(who.room(chest), who.room(f.hips().plus(new Vec(0, 0, 0.04))), width, 0.92 * width, coat, -0.02);
+        Vec right = f.right().shoulder();
+        Vec left = f.left().shoulder();
+        brush.limb(
+                who.room(right.plus(new Vec(-0.03, -0.01, -0.035))),
+                who.room(left.plus(new Vec(0.03, -0.01, -0.035))),
+                0.15,
+                0.15,
+                coat,
+                -0.03);
+        brush.limb(
+                who.room(f.chest().plus(new Vec(0, 0, 0))),
+                who.room(f.head().plus(new Vec(0, -0.01, -0.06))),
+                0.115,
+                0.10,
+                who.looks().skin(),
+                -0.01);
+    }
+
+    private Vec forward() {
+        return new Vec(0, 1, 0).turned(Math.toRadians(who.facing().azimuthDeg()));
     }
 
     private void head() {
-        Vec head = figure.head();
-        double turn = figure.headTurnRad();
-        Vec face = new Vec(0, 1, -0.12).turned(turn).unit();
-        Vec right = new Vec(1, 0, 0).turned(turn);
-        Vec up = right.cross(face).unit();
-        pieces.limb(at(head.plus(up.times(0.035))), HEAD_M, at(head.plus(up.times(-0.05))), 0.08, costume.skin(), 0.02);
-        pieces.ball(
-                at(head.plus(up.times(0.05)).plus(face.times(-0.03))),
-                HEAD_M + 0.004,
-                costume.hair(),
-                hairNearer(face));
-        if (costume.longHair()) {
-            pieces.limb(
-                    at(head.plus(face.times(-0.06))), 0.09,
-                    at(head.plus(face.times(-0.075)).plus(up.times(-0.16))), 0.06,
-                    costume.hair(), hairNearer(face));
+        Vec ahead = new Vec(0, 1, 0).turned(f.headTurnRad());
+        double facing = toCamera.dot(ahead.turned(Math.toRadians(who.facing().azimuthDeg())));
+        Color skin = who.looks().skin();
+        Color hair = who.looks().hair();
+        Vec crown = f.head().plus(new Vec(0, 0, 0.025)).plus(ahead.times(-0.035));
+        brush.ball(who.room(f.head()), 0.078 + 0.012 * (1 - Math.abs(facing)), 0.112, skin, 0);
+        brush.ball(who.room(crown), 0.096, 0.112, hair, facing > 0.25 ? -0.10 : 0.02);
+        if (who.looks().longHair()) {
+            Vec nape = crown.plus(ahead.times(-0.03));
+            brush.limb(
+                    who.room(nape),
+                    who.room(nape.plus(new Vec(0, -0.02, -0.17))),
+                    0.17,
+                    0.12,
+                    hair,
+                    facing > 0 ? -0.12 : 0.03);
         }
-        if (facesCamera(face) > 0.15) {
-            features(head, face, right, up);
+        if (facing > -0.15) {
+            face(ahead, skin, facing);
         }
     }
 
-    private double hairNearer(Vec face) {
-        return facesCamera(face) > 0 ? -0.04 : 0.1;
-    }
-
-    private double facesCamera(Vec face) {
-        Vec direction = at(figure.head().plus(face)).minus(at(figure.head()));
-        return direction.dot(pieces.camera().towards(at(figure.head())));
-    }
-
-    private void features(Vec head, Vec face, Vec right, Vec up) {
-        Vec front = head.plus(face.times(0.098));
-        for (int side = -1; side <= 1; side += 2) {
-            Vec eye =
-                    front.plus(right.times(0.036 * side)).plus(up.times(0.012)).plus(face.times(-0.012));
-            pieces.ball(at(eye), 0.013, new Color(0xF4F1EC), 0.08);
-            pieces.ball(at(eye), 0.008, EBONY, 0.085);
-            pieces.line(
-                    at(eye.plus(right.times(-0.016)).plus(up.times(0.024))),
-                    at(eye.plus(right.times(0.016)).plus(up.times(0.024))),
-                    0.007,
-                    costume.hair(),
-                    0.08);
+    private void face(Vec ahead, Color skin, double facing) {
+        Vec side = new Vec(ahead.y(), -ahead.x(), 0);
+        for (int x = -1; x <= 1; x += 2) {
+            Vec out = ahead.times(0.09).plus(side.times(0.034 * x));
+            if (visible(out)) {
+                Vec eye = f.head()
+                        .plus(ahead.times(0.075))
+                        .plus(side.times(0.034 * x))
+                        .plus(new Vec(0, 0, 0.012));
+                Vec brow = eye.plus(new Vec(0, 0, 0.026));
+                brush.ball(who.room(eye), 0.013, 0.009, new Color(0xF4F0EA), 0.10);
+                brush.ball(who.room(eye), 0.007, 0.008, new Color(0x2A221E), 0.11);
+                brush.line(
+                        who.room(brow.plus(side.times(-0.016))),
+                        who.room(brow.plus(side.times(0.016))),
+                        0.008,
+                        who.looks().hair(),
+                        0.11);
+            }
         }
-        pieces.line(
-                at(front.plus(up.times(0.004))),
-                at(front.plus(up.times(-0.028)).plus(face.times(0.012))),
-                0.012,
-                Costume.shade(costume.skin(), 0.8),
-                0.08);
-        pieces.line(
-                at(front.plus(up.times(-0.056)).plus(right.times(-0.022))),
-                at(front.plus(up.times(-0.056)).plus(right.times(0.022))),
-                0.009,
-                new Color(0x8E4A44),
-                0.08);
+        Vec bridge = f.head().plus(ahead.times(0.082)).plus(new Vec(0, 0, 0.008));
+        Vec nose = f.head().plus(ahead.times(0.105)).plus(new Vec(0, 0, -0.028));
+        brush.limb(who.room(bridge), who.room(nose), 0.014, 0.026, Brush.shade(skin, 0.94), 0.10);
+        if (facing > 0) {
+            Vec mouth = f.head().plus(ahead.times(0.078)).plus(new Vec(0, 0, -0.062));
+            brush.line(
+                    who.room(mouth.plus(side.times(-0.022))),
+                    who.room(mouth.plus(side.times(0.022))),
+                    0.011,
+                    new Color(0x9A4B45),
+                    0.10);
+        }
+        Vec fringe = f.head().plus(ahead.times(0.02)).plus(new Vec(0, 0, 0.092));
+        brush.ball(who.room(fringe), 0.078, 0.034, who.looks().hair(), 0.08);
+    }
+
+    private boolean visible(Vec own) {
+        return toCamera.dot(own.turned(Math.toRadians(who.facing().azimuthDeg()))) > 0.01;
+    }
+
+    private void arm(Limb arm, Vec hand) {
+        Color coat = Brush.shade(who.looks().coat(), 1.12);
+        Vec cuff = arm.elbow().towards(arm.wrist(), 0.9);
+        brush.limb(who.room(arm.shoulder()), who.room(arm.elbow()), 0.125, 0.092, coat, 0.02);
+        brush.limb(who.room(arm.elbow()), who.room(cuff), 0.092, 0.066, coat, 0.04);
+        brush.limb(
+                who.room(cuff), who.room(arm.wrist()), 0.052, 0.050, who.looks().skin(), 0.045);
+        brush.limb(
+                who.room(arm.wrist()), who.room(hand), 0.062, 0.054, who.looks().skin(), 0.06);
     }
 
     private void instrument() {
-        Posture p = figure.posture();
-        Vec sway = figure.sway();
+        Posture p = f.posture();
         Vec axis = p.axis();
         Vec across = axis.cross(p.front()).unit();
-        Vec tail = p.tail().plus(sway);
-        double thicknessM = instrument.onShoulder() ? 0.03 : 0.15 * p.bodyWidthM() / 0.44;
-        pieces.polygon(
-                outline(tail.minus(p.front().times(thicknessM)), axis, across), Costume.shade(costume.wood(), 0.6), 0);
-        pieces.polygon(outline(tail, axis, across), costume.wood(), 0.03);
-        Vec top = tail.plus(axis.times(p.bodyLengthM()));
-        Vec scroll = p.scroll().plus(sway);
-        double neckM = instrument.onShoulder() ? 0.022 : 0.04;
-        pieces.line(
-                at(top.minus(axis.times(0.3 * p.bodyLengthM())).plus(p.front().times(0.012))),
-                at(scroll),
-                neckM,
+        Vec tail = p.tail().plus(f.sway());
+        Vec scroll = p.scroll().plus(f.sway());
+        Vec shoulder = tail.plus(axis.times(p.bodyLengthM()));
+        double rib = p.bodyWidthM() * 0.14;
+        Vec behind = who.room(tail.towards(shoulder, 0.5).plus(p.front().times(-rib - 0.03)));
+        brush.patch(
+                outline(p, tail.plus(p.front().times(-rib)), axis, across),
+                Brush.shade(who.looks().varnish(), 0.7),
+                behind);
+        boolean frontSeen =
+                toCamera.dot(p.front().turned(Math.toRadians(who.facing().azimuthDeg()))) > 0;
+        Vec belly = who.room(tail.towards(shoulder, 0.5).plus(p.front().times(frontSeen ? -0.02 : -rib - 0.04)));
+        brush.patch(outline(p, tail, axis, across), who.looks().varnish(), belly);
+        double neckWidth = p.bodyWidthM() * 0.14;
+        Vec lift = p.front().times(p.bodyWidthM() * 0.08);
+        brush.limb(
+                who.room(shoulder.towards(scroll, -0.5).plus(lift)),
+                who.room(scroll),
+                neckWidth,
+                neckWidth * 0.8,
                 EBONY,
-                0.05);
-        pieces.ball(at(scroll), neckM, costume.wood(), 0.05);
-        Vec bridge = p.contact().plus(sway).plus(axis.times(-0.05 * p.bodyLengthM()));
-        pieces.line(
-                at(bridge.plus(across.times(0.25 * p.bodyWidthM() * 0.35))),
-                at(bridge.minus(across.times(0.25 * p.bodyWidthM() * 0.35))),
-                0.008,
-                new Color(0xD8BE8A),
-                0.06);
-        for (int string = -1; string <= 1; string++) {
-            Vec aside = across.times(string * 0.02 * p.bodyWidthM() / 0.21);
-            pieces.line(
-                    at(tail.plus(axis.times(0.12 * p.bodyLengthM()))
-                            .plus(aside)
-                            .plus(p.front().times(0.02))),
-                    at(scroll.plus(aside.times(0.5))),
-                    0.002,
-                    new Color(0xCFCFCB),
-                    0.055);
+                frontSeen ? 0.0 : -0.06);
+        brush.ball(
+                who.room(scroll), neckWidth * 0.7, neckWidth * 0.8, who.looks().varnish(), 0);
+        if (frontSeen) {
+            Vec bridge = tail.plus(axis.times(p.bodyLengthM() * 0.44));
+            Vec top = bridge.plus(p.front().times(p.bodyWidthM() * 0.13));
+            brush.line(who.room(tail.plus(lift)), who.room(top), 0.022 * p.bodyWidthM() / 0.21, EBONY, 0.01);
+            brush.line(who.room(top), who.room(scroll), 0.006, HAIR, 0.015);
+            Vec half = across.times(p.bodyWidthM() * 0.1);
+            brush.line(who.room(top.minus(half)), who.room(top.plus(half)), 0.012, new Color(0xD9B98A), 0.02);
         }
-        if (!instrument.onShoulder() && instrument != Instrument.VIOL) {
-            pieces.line(at(tail), at(new Vec(tail.x(), tail.y() + 0.1, 0.0)), 0.012, EBONY, 0);
+        if (who.instrument() == Instrument.CELLO || who.instrument() == Instrument.BASS) {
+            brush.line(who.room(tail), who.room(new Vec(tail.x(), tail.y() + 0.1, 0)), 0.012, EBONY, 0);
         }
     }
 
-    private List<Vec> outline(Vec tail, Vec axis, Vec across) {
-        Posture p = figure.posture();
-        List<Vec> outline = new ArrayList<>();
-        for (int side = -1; side <= 1; side += 2) {
-            for (int i = 0; i < OUTLINE.length; i++) {
-                int k = side < 0 ? i : OUTLINE.length - 1 - i;
-                Vec along = axis.times(p.bodyLengthM() * k / (OUTLINE.length - 1));
-                outline.add(at(tail.plus(along).plus(across.times(side * OUTLINE[k] * p.bodyWidthM()))));
-            }
+    /** The body's outline: lower bout, waist, upper bout. */
+    private List<Vec> outline(Posture p, Vec tail, Vec axis, Vec across) {
+        double[] along = {0, 0.03, 0.12, 0.24, 0.36, 0.46, 0.56, 0.66, 0.78, 0.90, 0.97, 1};
+        double[] half = {0.10, 0.30, 0.47, 0.48, 0.40, 0.27, 0.25, 0.33, 0.41, 0.36, 0.20, 0.06};
+        List<Vec> points = new ArrayList<>();
+        for (int i = 0; i < along.length; i++) {
+            points.add(who.room(
+                    tail.plus(axis.times(along[i] * p.bodyLengthM())).plus(across.times(half[i] * p.bodyWidthM()))));
         }
-        return outline;
-    }
-
-    private void arms() {
-        Limb left = figure.left();
-        pieces.limb(at(left.shoulder()), 0.062, at(left.elbow()), 0.047, costume.clothes(), 0.02);
-        pieces.limb(at(left.elbow()), 0.046, at(left.wrist()), 0.032, costume.clothes(), 0.04);
-        pieces.limb(at(left.wrist()), 0.03, at(figure.leftHand()), 0.034, costume.skin(), 0.07);
-        Limb right = figure.right();
-        pieces.limb(at(right.shoulder()), 0.066, at(right.elbow()), 0.05, costume.clothes(), 0.03);
-        pieces.limb(at(right.elbow()), 0.048, at(right.wrist()), 0.032, costume.clothes(), 0.06);
-        pieces.limb(at(right.wrist()), 0.031, at(figure.grip()), 0.04, costume.skin(), 0.10);
-        pieces.ball(at(figure.grip().plus(figure.posture().toHand().times(-0.03))), 0.026, costume.skin(), 0.11);
+        for (int i = along.length - 1; i >= 0; i--) {
+            points.add(who.room(
+                    tail.plus(axis.times(along[i] * p.bodyLengthM())).plus(across.times(-half[i] * p.bodyWidthM()))));
+        }
+        return points;
     }
 
     private void bow() {
-        Vec along = figure.tip().minus(figure.frog()).unit();
-        Vec off = figure.posture().front().times(0.022);
-        Vec hairStart = figure.frog().plus(along.times(0.06));
-        pieces.line(at(hairStart), at(figure.tip()), 0.007, HAIR_OF_BOW, 0.08);
-        pieces.line(at(figure.frog().plus(off)), at(figure.tip().plus(off.times(0.6))), 0.011, STICK, 0.085);
-        pieces.line(at(figure.frog().plus(off.times(0.4))), at(hairStart.plus(off.times(0.4))), 0.024, EBONY, 0.09);
-        pieces.ball(at(figure.tip().plus(off.times(0.3))), 0.009, STICK, 0.09);
-    }
-
-    private Vec at(Vec own) {
-        return room.apply(own);
+        Vec frog = f.frog();
+        Vec tip = f.tip();
+        Vec off = f.posture().front().times(0.022);
+        int pieces = 6;
+        for (int i = 0; i < pieces; i++) {
+            Vec a = frog.towards(tip, i / (double) pieces);
+            Vec b = frog.towards(tip, (i + 1) / (double) pieces);
+            brush.line(who.room(a), who.room(b), 0.006, HAIR, 0.05);
+            brush.line(who.room(a.plus(off)), who.room(b.plus(off)), 0.010, STICK, 0.055);
+        }
+        brush.limb(
+                who.room(frog.towards(tip, 0.03).plus(off.times(0.5))),
+                who.room(frog.towards(tip, 0.09).plus(off.times(0.5))),
+                0.03,
+                0.03,
+                EBONY,
+                0.057);
+        brush.line(who.room(tip), who.room(tip.plus(off)), 0.012, HAIR, 0.055);
     }
 }

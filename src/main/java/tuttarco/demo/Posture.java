@@ -154,7 +154,7 @@ record Posture(
                 new Vec(0.98, 0.06, -0.14).unit(),
                 underhand ? new Vec(0.03, -0.05, -0.045) : new Vec(0.03, -0.055, 0.045),
                 new Vec(0.85, -0.15, -0.45),
-                new Vec(-0.85, 0.15, -0.50),
+                new Vec(-0.60, 0.10, -0.90),
                 bodyM,
                 widthM,
                 kneeM);

@@ -4,77 +4,53 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import tuttarco.beats.BeatList;
+import tuttarco.bow.Instrument;
 import tuttarco.files.OutputException;
 import tuttarco.score.BowTextWriter;
 import tuttarco.score.MusicXmlPartWriter;
-import tuttarco.seats.Player;
-import tuttarco.strokes.Stroke;
-import tuttarco.strokes.StrokeKind;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 import tuttarco.video.ClipWriter;
 
-/** Renders a scene: the clip, its take file, the part twice, the beats and the truth of every stroke. */
+/** Renders a scene: the clip, its take, part and beats, and the truth of every stroke. */
 final class Rendering {
-    private final Scene scene;
-    private final Stage stage;
+    private Rendering() {}
 
-    Rendering(Scene scene) {
-        this.scene = scene;
-        stage = new Stage(scene);
-    }
-
-    /** Told how far the rendering has come. */
-    @FunctionalInterface
-    interface Progress {
-        void reached(double clipTimeS) throws InterruptedException;
-    }
-
-    List<Player> players() {
-        return stage.players();
-    }
-
-    /** The truth of one player: spans that cover the clip. Down and up are strokes, all else is still. */
-    List<Stroke> truth(int player) {
-        List<Stroke> truth = new ArrayList<>();
-        for (Travel travel : stage.motion(player).travels()) {
-            int last = truth.size() - 1;
-            boolean goesOn = last >= 0
-                    && travel.kind() == StrokeKind.STILL
-                    && truth.get(last).kind() == StrokeKind.STILL;
-            if (goesOn) {
-                Stroke before = truth.remove(last);
-                truth.add(new Stroke(before.startS(), travel.endS(), StrokeKind.STILL, 1));
-            } else {
-                truth.add(new Stroke(travel.startS(), travel.endS(), travel.kind(), 1));
-            }
-        }
-        return truth;
-    }
-
-    /** Writes everything into a folder that exists; returns the take file. */
-    Path write(Path folder, Progress progress) throws IOException, OutputException, InterruptedException {
-        Path video = folder.resolve(scene.name() + ".mp4");
-        film(video, progress);
-        Path part = folder.resolve(scene.name() + ".musicxml");
-        Files.writeString(part, new MusicXmlPartWriter(scene.sitters().get(0).instrument()).text(scene.part()));
-        Files.writeString(folder.resolve(scene.name() + ".bowing.txt"), BowTextWriter.text(scene.part()));
-        Path beats = folder.resolve(scene.name() + ".beats.csv");
+    /**
+     * Writes NAME.mp4, NAME.take.json, the part as NAME.musicxml and NAME.bowing.txt, NAME.beats.csv and NAME.truth.csv
+     * into an existing folder.
+     *
+     * @param percentDone is told how far it is, 0 to 100
+     * @return the take file
+     * @throws IOException if something can't be written
+     * @throws InterruptedException if the thread was interrupted
+     */
+    static Path write(Scene scene, Path dir, IntConsumer percentDone)
+            throws IOException, OutputException, InterruptedException {
+        Layout layout = Layout.of(scene);
+        Path video = dir.resolve(scene.name() + ".mp4");
+        Path part = dir.resolve(scene.name() + ".musicxml");
+        Path beats = dir.resolve(scene.name() + ".beats.csv");
+        Path take = dir.resolve(scene.name() + ".take.json");
+        clip(scene, layout, video, percentDone);
+        Files.write(
+                dir.resolve(scene.name() + ".truth.csv"),
+                (String.join("\n", Truth.lines(scene, layout)) + "\n").getBytes(StandardCharsets.UTF_8));
         Files.writeString(beats, BeatList.csv(scene.tempo().beats()));
-        Files.write(folder.resolve(scene.name() + ".truth.csv"), truthCsv().getBytes(StandardCharsets.UTF_8));
-        Path take = folder.resolve(scene.name() + ".take.json");
+        Instrument instrument = scene.cast().get(0).instrument();
+        Files.writeString(part, new MusicXmlPartWriter(instrument).text(scene.part()));
+        Files.writeString(dir.resolve(scene.name() + ".bowing.txt"), BowTextWriter.text(scene.part()));
         TakeFile.write(
                 new Take(
                         take,
                         scene.title(),
                         video,
-                        players(),
+                        layout.players(),
                         Optional.of(part),
                         new BeatsGiven.Listed(beats),
                         scene.bowing()),
@@ -82,41 +58,33 @@ final class Rendering {
         return take;
     }
 
-    private void film(Path video, Progress progress) throws OutputException, InterruptedException {
-        FrameMaker frames = new FrameMaker(scene, stage);
-        double bitsPerS = scene.conditions().bitsPerPixel() * scene.widthPx() * scene.heightPx() * scene.framesPerS();
-        Optional<Soundtrack> sound = Soundtrack.of(scene, stage);
-        try (ClipWriter writer = ClipWriter.open(
-                video,
-                scene.widthPx(),
-                scene.heightPx(),
-                scene.framesPerS(),
-                (int) bitsPerS,
-                sound.map(Soundtrack::format))) {
-            for (double timeS : scene.frameTimesS()) {
-                progress.reached(timeS);
-                writer.frame(timeS, frames.at(timeS));
-                if (sound.isPresent()) {
-                    writer.sound(sound.get().until(timeS));
+    private static void clip(Scene scene, Layout layout, Path file, IntConsumer percentDone)
+            throws IOException, InterruptedException {
+        Picture picture = scene.picture();
+        boolean sound = scene.sound() != Scene.Sound.NONE;
+        FramePainter painter = new FramePainter(scene, layout);
+        Soundtrack soundtrack = new Soundtrack(scene, layout);
+        List<Double> timesS = scene.frameTimesS();
+        try (ClipWriter writer = new ClipWriter(
+                file,
+                picture.widthPx(),
+                picture.heightPx(),
+                picture.framesPerS(),
+                !picture.varying(),
+                picture.kbitPerS(),
+                sound)) {
+            for (int i = 0; i < timesS.size(); i++) {
+                if (Thread.interrupted()) {
+                    throw new InterruptedException("rendering was stopped");
                 }
+                writer.frame(painter.frame(timesS.get(i)), timesS.get(i));
+                if (sound) {
+                    double endS = i + 1 < timesS.size() ? timesS.get(i + 1) : scene.durationS();
+                    writer.sound(soundtrack.until(endS));
+                }
+                percentDone.accept(100 * (i + 1) / timesS.size());
             }
+            writer.finish();
         }
-    }
-
-    private String truthCsv() {
-        StringBuilder csv = new StringBuilder("player,start_s,end_s,direction,confidence\n");
-        List<Player> players = players();
-        for (int i = 0; i < players.size(); i++) {
-            for (Stroke stroke : truth(i)) {
-                csv.append(String.format(
-                        Locale.ROOT,
-                        "%s,%.4f,%.4f,%s,1\n",
-                        players.get(i).label(),
-                        stroke.startS(),
-                        stroke.endS(),
-                        stroke.kind().word()));
-            }
-        }
-        return csv.toString();
     }
 }

@@ -7,99 +7,77 @@ import tuttarco.score.Part;
 import tuttarco.take.Bowing;
 
 /**
- * Everything a rendered take is made of.
+ * Everything a rendered clip depends on; the same scene always gives the same frames.
  *
- * @param name file name of the take, without ending
- * @param title what the take is called
- * @param desksPerRow desks side by side
- * @param part the part as marked for the whole section
+ * @param name file name without ending: letters, digits and hyphens
+ * @param cast the players in seating order, two to a desk, the leader first
  */
 record Scene(
         String name,
         String title,
-        long seed,
-        int widthPx,
-        int heightPx,
-        double framesPerS,
-        Tempo tempo,
+        List<Cast> cast,
+        Part part,
+        double tempoBpm,
         Bowing bowing,
-        int desksPerRow,
-        List<Sitter> sitters,
+        Picture picture,
         Conditions conditions,
-        Sound sound) {
-    /** More players than an orchestra has strings. */
-    private static final int MOST_PLAYERS = 60;
+        Sound sound,
+        long seed) {
+    /** What is heard. */
+    enum Sound {
+        NONE,
+        CLICKS,
+        TONES
+    }
 
-    /** Silence after the last note, seconds. */
-    private static final double TAIL_S = 1.0;
+    static final int MOST_PLAYERS = 60;
+    /** Time before the first beat, and after the last bar, in which the bows are still, seconds. */
+    static final double LEAD_IN_S = 1.0;
 
-    /** How unevenly an uneven camera takes its frames: share of the frame length, and share of frames left out. */
-    private static final double UNEVENNESS = 0.25;
-
-    private static final double LEFT_OUT = 0.06;
+    static final double TAIL_S = 0.8;
+    /** By how much a frame may come early or late where the rate varies, as a share of the mean interval. */
+    private static final double RATE_VARIES = 0.45;
 
     Scene {
-        if (sitters.isEmpty() || sitters.size() > MOST_PLAYERS) {
-            throw new IllegalArgumentException(
-                    "a section has 1 to " + MOST_PLAYERS + " players, not " + sitters.size());
+        cast = List.copyOf(cast);
+        if (!name.matches("[a-z0-9-]+")) {
+            throw new IllegalArgumentException("a scene is named in small letters, digits and hyphens, not " + name);
         }
-        if (widthPx % 2 != 0 || heightPx % 2 != 0 || widthPx < 64 || heightPx < 64) {
-            throw new IllegalArgumentException("a picture has an even size of at least 64 pixels");
+        if (cast.isEmpty() || cast.size() > MOST_PLAYERS) {
+            throw new IllegalArgumentException("a section has 1 to " + MOST_PLAYERS + " players, not " + cast.size());
         }
-        if (!(framesPerS >= 10 && framesPerS <= 120)) {
-            throw new IllegalArgumentException("frames a second lie in 10 to 120, not " + framesPerS);
+        if (!(tempoBpm >= 20 && tempoBpm <= 300)) {
+            throw new IllegalArgumentException("a tempo lies between 20 and 300 beats a minute, not " + tempoBpm);
         }
-        sitters = List.copyOf(sitters);
     }
 
-    Part part() {
-        return tempo.part();
+    Tempo tempo() {
+        return new Tempo(part, tempoBpm, LEAD_IN_S);
     }
 
-    double endS() {
-        return tempo.endS() + TAIL_S;
-    }
-
-    /** Presentation times of the frames, seconds. */
+    /** Presentation time of each frame, seconds, from 0 on. */
     List<Double> frameTimesS() {
-        Random random = new Random(seed + 1);
+        int frames = (int) Math.round((tempo().endS() + TAIL_S) * picture.framesPerS());
+        Random random = new Random(seed * 31 + 7);
         List<Double> times = new ArrayList<>();
-        int frames = (int) Math.floor(endS() * framesPerS);
         for (int i = 0; i < frames; i++) {
-            double offset = conditions.unevenRate() ? UNEVENNESS * (2 * random.nextDouble() - 1) : 0;
-            boolean leftOut = conditions.unevenRate() && random.nextDouble() < LEFT_OUT;
-            if (i == 0) {
-                times.add(0.0);
-            } else if (!leftOut) {
-                times.add((i + offset) / framesPerS);
-            }
+            boolean moved = picture.varying() && i > 0;
+            double late = moved ? RATE_VARIES * (2 * random.nextDouble() - 1) : 0;
+            times.add((i + late) / picture.framesPerS());
         }
         return times;
     }
 
-    BowMotion motion(Sitter sitter) {
-        long own = seed * 1000 + sitters.indexOf(sitter);
-        return BowPlanner.plan(new NotePlanner(own).plan(tempo, sitter.deviations()), endS());
+    /** Length of the clip, seconds. */
+    double durationS() {
+        return frameTimesS().size() / picture.framesPerS();
     }
 
-    Scene under(Conditions other) {
-        return new Scene(
-                name, title, seed, widthPx, heightPx, framesPerS, tempo, bowing, desksPerRow, sitters, other, sound);
+    Scene with(Conditions newConditions) {
+        return new Scene(name, title, cast, part, tempoBpm, bowing, picture, newConditions, sound, seed);
     }
 
-    Scene at(double otherFramesPerS) {
-        return new Scene(
-                name,
-                title,
-                seed,
-                widthPx,
-                heightPx,
-                otherFramesPerS,
-                tempo,
-                bowing,
-                desksPerRow,
-                sitters,
-                conditions,
-                sound);
+    Scene with(Picture newPicture) {
+        return new Scene(name, title, cast, part, tempoBpm, bowing, newPicture, conditions, sound, seed);
     }
 }

@@ -1,194 +1,164 @@
 package tuttarco.demo;
 
+import static tuttarco.bow.Instrument.CELLO;
+import static tuttarco.bow.Instrument.VIOL;
+import static tuttarco.bow.Instrument.VIOLA;
+import static tuttarco.bow.Instrument.VIOLIN;
+
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import tuttarco.bow.Instrument;
+import tuttarco.files.OutputException;
 import tuttarco.score.Part;
 import tuttarco.seats.Facing;
-import tuttarco.seats.Place;
 import tuttarco.take.Bowing;
 
-/**
- * Scenes with truth, each of which varies one difficulty from a plain one. Seeds are fixed. The band and the music are
- * made up: the strings of the Halcyon Lane Players in "Ferry at Dusk".
- */
-final class SceneCatalogue {
-    private static final String PIECE = "Ferry at Dusk";
-    private static final double TEMPO = 88;
-    private static final double START_S = 1.0;
+/** The scenes the program is checked on: each departs from a plain one in a single way. */
+public final class SceneCatalogue {
+    /**
+     * A scene with what makes it hard.
+     *
+     * @param difficulty empty for a plain scene
+     */
+    public record Listed(Scene scene, String difficulty) {
+        public boolean plain() {
+            return difficulty.isEmpty();
+        }
+
+        public String name() {
+            return scene.name();
+        }
+
+        /** Renders into an existing folder, with all that {@link Demo#write} writes of a take; returns the take file. */
+        public Path render(Path dir) throws IOException, OutputException, InterruptedException {
+            return Rendering.write(scene, dir, percent -> {});
+        }
+    }
+
+    private static final Picture SINGLE = Picture.of(480, 400);
+    private static final Picture SECTION = Picture.of(1280, 720);
+    private static final double TEMPO_BPM = 108;
+
+    private final List<Listed> scenes = new ArrayList<>();
 
     private SceneCatalogue() {}
 
-    /**
-     * A scene to measure on.
-     *
-     * @param plain whether nothing about it is hard
-     */
-    record Case(Scene scene, boolean plain) {}
+    /** All scenes, in a fixed order with fixed seeds. */
+    public static List<Listed> all() {
+        SceneCatalogue catalogue = new SceneCatalogue();
+        catalogue.instruments();
+        catalogue.facings();
+        catalogue.sections();
+        catalogue.cameras();
+        catalogue.bodiesAndMusic();
+        return List.copyOf(catalogue.scenes);
+    }
 
-    static List<Case> all() {
-        List<Case> cases = new ArrayList<>();
+    private void instruments() {
         for (Instrument instrument : Instrument.values()) {
-            cases.add(plain(pair(instrument.word(), instrument, Facing.CAMERA, Passage.MIXED)));
+            add("plain-" + instrument.word(), "", single(instrument, Facing.CAMERA, Passage.SHORT));
         }
-        cases.add(plain(pair("violin-camera-left", Instrument.VIOLIN, Facing.CAMERA_LEFT, Passage.MIXED)));
-        cases.add(plain(pair("cello-camera-left", Instrument.CELLO, Facing.CAMERA_LEFT, Passage.MIXED)));
-        cases.add(hard(pair("violin-camera-right", Instrument.VIOLIN, Facing.CAMERA_RIGHT, Passage.MIXED)));
-        cases.add(hard(pair("cello-camera-right", Instrument.CELLO, Facing.CAMERA_RIGHT, Passage.MIXED)));
-        cases.add(hard(pair("violin-left", Instrument.VIOLIN, Facing.LEFT, Passage.MIXED)));
-        cases.add(hard(pair("violin-right", Instrument.VIOLIN, Facing.RIGHT, Passage.MIXED)));
-        cases.add(hard(pair("cello-away", Instrument.CELLO, Facing.AWAY, Passage.MIXED)));
-        Scene violins = pair("violins", Instrument.VIOLIN, Facing.CAMERA, Passage.MIXED);
-        Conditions c = Conditions.PLAIN;
-        cases.add(hard(named(violins.under(c.shaken(2.5)), "shake")));
-        cases.add(hard(named(violins.under(c.zooming(0.12)), "zoom-drift")));
-        cases.add(hard(named(violins.under(c.lit(0.18, 0)), "dim")));
-        cases.add(hard(named(violins.under(c.lit(0.8, 0.25)), "flicker")));
-        cases.add(hard(named(violins.under(c.noisy(10)), "noise")));
-        cases.add(hard(named(violins.under(c.blurred(0.8)), "motion-blur")));
-        cases.add(hard(named(violins.under(c.swaying(0.06)), "sway")));
-        cases.add(hard(named(violins.under(c.behindStands(0.95)), "stands")));
-        cases.add(hard(named(violins.under(c.withSomebodyPassing()), "passing-head")));
-        cases.add(hard(named(violins.under(c.compressed(0.02)), "low-bitrate")));
-        cases.add(hard(named(violins.under(c.uneven()), "uneven-rate")));
-        cases.add(plain(named(violins.at(25), "25-frames")));
-        cases.add(plain(named(violins.at(50), "50-frames")));
-        cases.add(hard(pair("eighths", Instrument.VIOLIN, Facing.CAMERA, Passage.EIGHTHS)));
-        cases.add(hard(pair("slow", Instrument.VIOLIN, Facing.CAMERA, Passage.SLOW)));
-        cases.add(hard(pair("rests-and-retakes", Instrument.VIOLIN, Facing.CAMERA, Passage.RESTS_AND_RETAKES)));
-        cases.add(plain(twelve("unified", List.of())));
-        cases.add(plain(twelve(
-                "turned",
-                List.of(new Deviation.Turned(2, 3), new Deviation.Turned(5, 5), new Deviation.Turned(6, 7)))));
-        cases.add(hard(small()));
-        return cases;
     }
 
-    static List<Scene> samples() {
-        return List.of(sample("unified", Bowing.UNIFIED), sample("free", Bowing.FREE));
-    }
-
-    /** Sixty players in one picture; slow to render, so not among {@link #all}. */
-    static Scene orchestra() {
-        return scene("orchestra", 60, 1920, 1080, Instrument.VIOLIN, Facing.CAMERA, Passage.SHORT, 6, 60);
-    }
-
-    private static Case plain(Scene scene) {
-        return new Case(scene, true);
-    }
-
-    private static Case hard(Scene scene) {
-        return new Case(scene, false);
-    }
-
-    private static Scene pair(String name, Instrument instrument, Facing facing, String passage) {
-        return scene(name, 2, 640, 360, instrument, facing, passage, 1, name.hashCode());
-    }
-
-    /** Twelve players; the deviations go to players spread over the section. */
-    private static Scene twelve(String name, List<Deviation> deviations) {
-        Scene scene = scene("twelve-" + name, 12, 1280, 720, Instrument.VIOLIN, Facing.CAMERA, Passage.MIXED, 3, 12);
-        List<Sitter> sitters = new ArrayList<>(scene.sitters());
-        for (int i = 0; i < deviations.size(); i++) {
-            int at = 3 + 4 * i;
-            sitters.set(at, sitters.get(at).doing(deviations.get(i)));
+    private void facings() {
+        for (Facing facing : List.of(Facing.CAMERA_LEFT, Facing.CAMERA_RIGHT, Facing.LEFT, Facing.RIGHT)) {
+            add("violin-" + facing.word(), "the player faces " + facing.word(), single(VIOLIN, facing, Passage.SHORT));
         }
-        return with(scene, sitters);
+        add("violin-away-right", "seen from behind", single(VIOLIN, Facing.AWAY_RIGHT, Passage.SHORT));
+        add("cello-camera-left", "the player faces camera-left", single(CELLO, Facing.CAMERA_LEFT, Passage.SHORT));
     }
 
-    private static Scene small() {
-        return scene("small-figures", 12, 640, 270, Instrument.VIOLIN, Facing.CAMERA, Passage.MIXED, 3, 13);
+    private void sections() {
+        List<Cast> clean = section(VIOLIN, 12);
+        add("section-unified", "", scene(clean, Passage.SHORT, SECTION));
+        List<Cast> turned = section(VIOLIN, 12);
+        turned.set(4, new Cast(VIOLIN, Facing.CAMERA, new Deviation.Turned(3, 4)));
+        turned.set(9, new Cast(VIOLIN, Facing.CAMERA, new Deviation.Turned(5, 5)));
+        add("section-turned", "two players turned for some bars", scene(turned, Passage.SHORT, SECTION));
+        List<Cast> late = section(VIOLA, 12);
+        for (int i = 1; i < late.size(); i++) {
+            late.set(i, new Cast(VIOLA, Facing.CAMERA, new Deviation.Lags(15.0 * i)));
+        }
+        add("section-lags", "players lag by 15 ms more from chair to chair", scene(late, Passage.SHORT, SECTION));
+        List<Cast> free = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            free.add(new Cast(CELLO, Facing.CAMERA, new Deviation.Free()));
+        }
+        add("section-free", "everyone bows freely", scene(free, Passage.SHORT, SECTION));
+        add("section-small", "figures of about 70 px", scene(clean, Passage.SHORT, Picture.of(480, 270)));
+        add("section-sixty", "sixty players", scene(section(VIOLIN, 60), Passage.SHORT, Picture.of(1920, 1080)));
     }
 
-    private static Scene sample(String name, Bowing bowing) {
-        Scene scene = scene(name, 8, 960, 540, Instrument.VIOLIN, Facing.CAMERA_LEFT, Passage.MIXED, 2, 2026);
-        List<Sitter> sitters = new ArrayList<>();
-        for (Sitter sitter : scene.sitters()) {
-            sitters.add(bowing == Bowing.FREE && !sitter.leader() ? sitter.doing(new Deviation.Free()) : sitter);
+    private void cameras() {
+        Scene plain = single(VIOLIN, Facing.CAMERA, Passage.SHORT);
+        Conditions easy = Conditions.EASY;
+        add("dim", "little light", plain.with(easy.lit(0.22, 0).noisy(4)));
+        add("flicker", "flickering light", plain.with(easy.lit(1, 0.3)));
+        add("noise", "sensor noise", plain.with(easy.noisy(14)));
+        add("shake", "hand-held camera", plain.with(easy.shaken(4)));
+        add("zoom", "the zoom drifts", plain.with(easy.zooming(0.15)));
+        add("blur", "motion blur", plain.with(easy.blurred(6)));
+        add("low-bitrate", "strong compression", plain.with(SINGLE.bitrate(90)));
+        for (int rate : new int[] {24, 50, 60}) {
+            add("rate-" + rate, rate == 24 ? "" : rate + " frames a second", plain.with(SINGLE.at(rate)));
         }
-        if (bowing == Bowing.UNIFIED) {
-            sitters.set(5, sitters.get(5).doing(new Deviation.Turned(3, 5)));
-            sitters.set(7, sitters.get(7).doing(new Deviation.Lags(120)));
-        }
-        String title = bowing == Bowing.UNIFIED ? "bowed as marked" : "bowed freely";
+        add("rate-varying", "variable frame rate", plain.with(SINGLE.varyingRate()));
+        add(
+                "stands",
+                "high stands before the hands",
+                scene(section(VIOLIN, 4), Passage.SHORT, Picture.of(960, 400))
+                        .with(easy.behind(Conditions.Obstacle.HIGH_STANDS)));
+        add(
+                "passer",
+                "someone walks past",
+                scene(section(VIOLIN, 4), Passage.SHORT, Picture.of(960, 400))
+                        .with(easy.behind(Conditions.Obstacle.PASSING_HEAD)));
+        add("sway", "the body sways strongly", plain.with(easy.swaying(0.05)));
+    }
+
+    private void bodiesAndMusic() {
+        add("rests-retakes", "rests and retakes", single(VIOLIN, Facing.CAMERA, Passage.RESTS_AND_RETAKES));
+        add("eighths", "fast strokes", single(VIOLIN, Facing.CAMERA, Passage.EIGHTHS));
+        add("slow", "slow whole bows", single(VIOLIN, Facing.CAMERA, Passage.SLOW));
+    }
+
+    private void add(String name, String difficulty, Scene s) {
+        Part part = s.part();
+        scenes.add(new Listed(
+                new Scene(
+                        name,
+                        name,
+                        s.cast(),
+                        part,
+                        s.tempoBpm(),
+                        s.bowing(),
+                        s.picture(),
+                        s.conditions(),
+                        s.sound(),
+                        100 + scenes.size()),
+                difficulty));
+    }
+
+    private static Scene single(Instrument instrument, Facing facing, String passage) {
+        return scene(List.of(new Cast(instrument, facing)), passage, SINGLE);
+    }
+
+    private static Scene scene(List<Cast> cast, String passage, Picture picture) {
+        Part marked = Passage.of("Violet Hour, a study", passage);
+        Part part = cast.get(0).instrument() == VIOL ? Passage.reversed(marked) : marked;
+        boolean free = cast.stream().anyMatch(c -> c.deviations().contains(new Deviation.Free()));
+        Bowing bowing = free ? Bowing.FREE : Bowing.UNIFIED;
         return new Scene(
-                name,
-                "First violins of the Halcyon Lane Players, " + PIECE + ", " + title,
-                scene.seed(),
-                scene.widthPx(),
-                scene.heightPx(),
-                scene.framesPerS(),
-                scene.tempo(),
-                bowing,
-                scene.desksPerRow(),
-                sitters,
-                Conditions.PLAIN.compressed(0.045),
-                Sound.TONES);
+                "scene", "scene", cast, part, TEMPO_BPM, bowing, picture, Conditions.EASY, Scene.Sound.NONE, 1);
     }
 
-    private static Scene scene(
-            String name,
-            int players,
-            int widthPx,
-            int heightPx,
-            Instrument instrument,
-            Facing facing,
-            String passage,
-            int desksPerRow,
-            long seed) {
-        Part violins = Passage.of(PIECE, passage);
-        Part part = instrument == Instrument.VIOL ? Passage.reversed(violins) : violins;
-        List<Sitter> sitters = new ArrayList<>();
+    private static List<Cast> section(Instrument instrument, int players) {
+        List<Cast> cast = new ArrayList<>();
         for (int i = 0; i < players; i++) {
-            Place place = i % 2 == 0 ? Place.OUTSIDE : Place.INSIDE;
-            int desk = 1 + i / 2;
-            sitters.add(new Sitter(
-                    "Desk " + desk + " " + place.word(), desk, place, instrument, facing, i == 0, List.of()));
+            cast.add(new Cast(instrument, Facing.CAMERA));
         }
-        return new Scene(
-                name,
-                PIECE + ": " + name,
-                seed,
-                widthPx,
-                heightPx,
-                30,
-                new Tempo(part, TEMPO, START_S),
-                Bowing.UNIFIED,
-                desksPerRow,
-                sitters,
-                Conditions.PLAIN,
-                Sound.NONE);
-    }
-
-    private static Scene named(Scene s, String name) {
-        return new Scene(
-                name,
-                PIECE + ": " + name,
-                s.seed(),
-                s.widthPx(),
-                s.heightPx(),
-                s.framesPerS(),
-                s.tempo(),
-                s.bowing(),
-                s.desksPerRow(),
-                s.sitters(),
-                s.conditions(),
-                s.sound());
-    }
-
-    private static Scene with(Scene s, List<Sitter> sitters) {
-        return new Scene(
-                s.name(),
-                s.title(),
-                s.seed(),
-                s.widthPx(),
-                s.heightPx(),
-                s.framesPerS(),
-                s.tempo(),
-                s.bowing(),
-                s.desksPerRow(),
-                sitters,
-                s.conditions(),
-                s.sound());
+        return cast;
     }
 }

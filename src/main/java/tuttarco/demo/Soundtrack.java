@@ -1,107 +1,97 @@
 package tuttarco.demo;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
+import java.util.Arrays;
 import tuttarco.beats.Beat;
-import tuttarco.strokes.StrokeKind;
-import tuttarco.video.SoundFormat;
+import tuttarco.bow.Instrument;
+import tuttarco.video.ClipWriter;
 
-/**
- * The sound of a rendered take, made as it is asked for. Bowed tones follow the strokes: the frog is the strong end of the
- * bow and the tip the weak one, so a down-bow decays and an up-bow grows (common practice, no source); each change leaves
- * a short dip.
- */
+/** What is heard: a click on every beat, or tones that follow the bows, strong at the frog and weak at the tip. */
 final class Soundtrack {
-    static final int SAMPLES_PER_S = 44_100;
-
-    /** Loudness at the tip, as a share of that at the frog (chosen so that it can be heard: about 8 dB). */
-    private static final double TIP_LOUDNESS = 0.4;
-
-    /** How long a tone takes to speak at a change, seconds. */
-    private static final double SPEAK_S = 0.06;
-
-    /** Overtones of a bowed string fall off about as one over their number. */
-    private static final int OVERTONES = 6;
-
-    /** G4, which all open strings of the demo's part agree with; players are a little apart. */
-    private static final double PITCH_HZ = 392;
-
-    private static final double APART = 0.004;
     private static final double CLICK_S = 0.03;
-    private static final double CLICK_HZ = 1000;
-    private static final double STRONG_CLICK_HZ = 1500;
+    private static final double CLICK_HZ = 1500;
+    /** Overtones of a bowed string fall as one over their number (Helmholtz motion gives a sawtooth). */
+    private static final int OVERTONES = 8;
+    /** Loudness at the tip against the frog (chosen). */
+    private static final double AT_TIP = 0.45;
+
+    private static final double LOUDEST = 0.6 * Short.MAX_VALUE;
+    /** Bow speed at which a tone is full, usable bows a second (chosen). */
+    private static final double FULL_SPEED = 0.5;
+    /** Samples over which loudness is taken as steady, here about 1.5 ms. */
+    private static final int STEADY = 64;
 
     private final Scene scene;
-    private final List<BowMotion> motions = new ArrayList<>();
-    private int written;
+    private final Layout layout;
+    private long done;
 
-    private Soundtrack(Scene scene, Stage stage) {
+    Soundtrack(Scene scene, Layout layout) {
         this.scene = scene;
-        for (int i = 0; i < scene.sitters().size(); i++) {
-            motions.add(stage.motion(i));
+        this.layout = layout;
+    }
+
+    /** The samples from where the last call ended to a time. */
+    short[] until(double endS) {
+        long end = Math.round(endS * ClipWriter.SOUND_HZ);
+        double[] wave = new double[(int) Math.max(0, end - done)];
+        switch (scene.sound()) {
+            case NONE -> Arrays.fill(wave, 0);
+            case CLICKS -> clicks(wave);
+            case TONES -> layout.performers().forEach(p -> tone(wave, p));
         }
-    }
-
-    /** Empty for a scene without sound. */
-    static Optional<Soundtrack> of(Scene scene, Stage stage) {
-        return scene.sound() == Sound.NONE ? Optional.empty() : Optional.of(new Soundtrack(scene, stage));
-    }
-
-    SoundFormat format() {
-        return new SoundFormat(SAMPLES_PER_S);
-    }
-
-    /** The samples from where the last call ended up to a time, seconds; -1 to 1. */
-    float[] until(double timeS) {
-        int end = (int) Math.round(timeS * SAMPLES_PER_S);
-        float[] samples = new float[Math.max(0, end - written)];
-        for (int i = 0; i < samples.length; i++) {
-            double atS = (double) (written + i) / SAMPLES_PER_S;
-            samples[i] = (float) Math.tanh(scene.sound() == Sound.CLICKS ? click(atS) : tones(atS));
+        short[] samples = new short[wave.length];
+        for (int i = 0; i < wave.length; i++) {
+            samples[i] = (short) (LOUDEST * Math.max(-1, Math.min(1, wave[i])));
         }
-        written += samples.length;
+        done += wave.length;
         return samples;
     }
 
-    private double click(double timeS) {
+    private void clicks(double[] wave) {
         for (Beat beat : scene.tempo().beats().beats()) {
-            double sinceS = timeS - beat.timeS();
-            if (sinceS >= 0 && sinceS < CLICK_S) {
-                double hz = beat.beat() == 1 ? STRONG_CLICK_HZ : CLICK_HZ;
-                return 0.8 * Math.exp(-sinceS / (CLICK_S / 4)) * Math.sin(2 * Math.PI * hz * sinceS);
+            for (int i = 0; i < wave.length; i++) {
+                double sinceS = (done + i) / (double) ClipWriter.SOUND_HZ - beat.timeS();
+                if (sinceS >= 0 && sinceS < CLICK_S) {
+                    wave[i] += Math.sin(2 * Math.PI * CLICK_HZ * sinceS) * (1 - sinceS / CLICK_S);
+                }
             }
         }
-        return 0;
     }
 
-    private double tones(double timeS) {
-        double sum = 0;
-        for (int i = 0; i < motions.size(); i++) {
-            double loudness = loudness(motions.get(i).at(timeS), timeS);
-            if (loudness > 0) {
-                double hz = PITCH_HZ * (1 + APART * (i % 5 - 2) / 2);
-                sum += loudness * tone(2 * Math.PI * hz * timeS + i);
+    private void tone(double[] wave, Performer performer) {
+        double pitchHz = pitchHz(performer.instrument());
+        double share = 0.9 / Math.sqrt(layout.performers().size());
+        for (int i = 0; i < wave.length; i += STEADY) {
+            double loud = share * loudness(performer, (done + i) / (double) ClipWriter.SOUND_HZ);
+            for (int k = i; k < Math.min(i + STEADY, wave.length); k++) {
+                wave[k] += loud * sawtooth(pitchHz * (done + k) / ClipWriter.SOUND_HZ + 0.1 * performer.index());
             }
         }
-        return 0.5 * sum / Math.sqrt(motions.size());
     }
 
-    /** Loudness of a bow at a time: none while it rests or is in the air. */
-    static double loudness(Travel travel, double timeS) {
-        if (travel.kind() == StrokeKind.STILL) {
+    private static double loudness(Performer performer, double timeS) {
+        Travel travel = performer.motion().at(timeS);
+        if (travel.kind().direction().isEmpty()) {
             return 0;
         }
-        double edgeS = Math.min(timeS - travel.startS(), travel.endS() - timeS);
-        double speaking = Math.min(1, 0.35 + 0.65 * Math.max(0, edgeS) / SPEAK_S);
-        return speaking * (1 - (1 - TIP_LOUDNESS) * travel.place(timeS));
+        double speed = Math.min(1, Math.abs(travel.speed(timeS)) / FULL_SPEED);
+        return Math.sqrt(speed) * (1 - (1 - AT_TIP) * travel.place(timeS));
     }
 
-    private static double tone(double phase) {
+    private static double sawtooth(double turns) {
         double sum = 0;
-        for (int k = 1; k <= OVERTONES; k++) {
-            sum += Math.sin(k * phase) / k;
+        for (int n = 1; n <= OVERTONES; n++) {
+            sum += Math.sin(2 * Math.PI * n * turns) / n;
         }
-        return 0.5 * sum;
+        return sum * 0.5;
+    }
+
+    private static double pitchHz(Instrument instrument) {
+        return switch (instrument) {
+            case VIOLIN -> 440;
+            case VIOLA -> 293.7;
+            case CELLO -> 146.8;
+            case BASS -> 73.4;
+            case VIOL -> 196;
+        };
     }
 }

@@ -7,5 +7,5 @@ import java.nio.file.Path;
 @FunctionalInterface
 public interface FolderContents {
     /** Writes everything below {@code folder}, which exists and is empty; subfolders may be made as needed. */
-    void writeTo(Path folder) throws IOException, OutputException;
+    void writeTo(Path folder) throws IOException, OutputException, InterruptedException;
 }

@@ -15,13 +15,12 @@ public final class WholeFolder {
      * are left alone. After a failure, or when the program is interrupted, everything is as it was before.
      *
      * @param dir the folder the files shall be in afterwards
-     * @throws OutputException if {@code dir} can't be written; checked as far as possible before anything is computed
+     * @throws OutputException if {@code dir} can't be written
+     * @throws InterruptedException if the contents were interrupted
      */
-    public static void write(Path dir, FolderContents contents) throws OutputException {
+    public static void write(Path dir, FolderContents contents) throws OutputException, InterruptedException {
         Path target = dir.toAbsolutePath().normalize();
-        if (Files.exists(target) && !Files.isDirectory(target)) {
-            throw Refusal.because(target, "it is a file, name a folder instead");
-        }
+        requireNoFile(dir);
         boolean exists = Files.isDirectory(target);
         try (Staging staging = exists ? Staging.within(target) : Staging.besides(target)) {
             Files.createDirectory(staging.path());
@@ -34,6 +33,15 @@ public final class WholeFolder {
             }
         } catch (IOException e) {
             throw Refusal.of(target, e);
+        }
+    }
+
+    /** Refuses a place where a file is in the way, so that nobody computes for long what can't be written then. */
+    public static void requireNoFile(Path dir) throws OutputException {
+        for (Path at = dir.toAbsolutePath().normalize(); at != null; at = at.getParent()) {
+            if (Files.exists(at) && !Files.isDirectory(at)) {
+                throw Refusal.because(at, "it is a file, name a folder instead");
+            }
         }
     }
 }

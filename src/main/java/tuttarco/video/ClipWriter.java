@@ -1,142 +1,101 @@
 package tuttarco.video;
 
-import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_AAC;
-import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_H264;
-import static org.bytedeco.ffmpeg.global.avutil.AV_LOG_QUIET;
-import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_YUV420P;
-import static org.bytedeco.ffmpeg.global.avutil.av_log_set_level;
-
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.FloatBuffer;
+import java.nio.ShortBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
+import org.bytedeco.ffmpeg.avcodec.AVCodec;
+import org.bytedeco.ffmpeg.global.avcodec;
+import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacv.FFmpegFrameRecorder;
-import org.bytedeco.javacv.FrameRecorder;
 import org.bytedeco.javacv.Java2DFrameConverter;
-import tuttarco.files.OutputException;
 
 /**
- * Writes a clip as MP4: H.264 pictures at the times given, and perhaps one channel of sound as AAC. The file has its name
- * only once it is whole.
+ * Writes a clip frame by frame, each at a presentation time of its own. The file appears under its name when the clip is
+ * {@linkplain #finish() finished}; a clip that is closed before leaves nothing behind.
  */
 public final class ClipWriter implements AutoCloseable {
-    /** Frames between two that stand by themselves: about two seconds, so that players can seek. */
-    private static final int KEY_FRAME_EVERY = 60;
+    /** Sample rate of the sound, hertz. */
+    public static final int SOUND_HZ = 44100;
 
-    private static final int SOUND_BITS_PER_S = 96_000;
+    private static final int SOUND_BIT_PER_S = 96_000;
+    /** Presentation times are kept to this many parts of a second where frames do not come evenly. */
+    private static final int FINE_TICKS_PER_S = 1000;
+    /** At most this many frames from one frame that stands alone to the next (chosen; keeps seeking quick). */
+    private static final int FRAMES_TO_KEY = 50;
 
     private final Path file;
     private final Path unfinished;
     private final FFmpegFrameRecorder recorder;
     private final Java2DFrameConverter converter = new Java2DFrameConverter();
-    private final Optional<SoundFormat> sound;
-    private Optional<Exception> trouble = Optional.empty();
-
-    private ClipWriter(Path file, Path unfinished, FFmpegFrameRecorder recorder, Optional<SoundFormat> sound) {
-        this.file = file;
-        this.unfinished = unfinished;
-        this.recorder = recorder;
-        this.sound = sound;
-    }
+    private boolean finished;
 
     /**
-     * Begins a clip.
-     *
-     * @param framesPerS nominal rate; frames may come at other times
-     * @param pictureBitsPerS what the pictures may take
-     * @throws IllegalArgumentException if a side is odd, which H.264 pictures with halved colour can't be
-     * @throws OutputException if the file can't be begun
+     * @param evenly whether frames come at {@code framesPerS} exactly; otherwise each time is kept to a millisecond
+     * @param kbitPerS bits for the picture, thousands a second
+     * @throws IOException if the file can't be written or the picture can't be encoded
      */
-    public static ClipWriter open(
-            Path file, int widthPx, int heightPx, double framesPerS, int pictureBitsPerS, Optional<SoundFormat> sound)
-            throws OutputException {
-        if (widthPx % 2 != 0 || heightPx % 2 != 0) {
-            throw new IllegalArgumentException("a picture has even sides, not " + widthPx + "x" + heightPx);
-        }
-        av_log_set_level(AV_LOG_QUIET);
-        Path unfinished = file.resolveSibling(file.getFileName() + ".part");
-        FFmpegFrameRecorder recorder =
-                new FFmpegFrameRecorder(unfinished.toFile(), widthPx, heightPx, sound.isPresent() ? 1 : 0);
+    public ClipWriter(
+            Path file, int widthPx, int heightPx, double framesPerS, boolean evenly, int kbitPerS, boolean sound)
+            throws IOException {
+        this.file = file;
+        this.unfinished = file.resolveSibling("." + file.getFileName() + ".unfinished");
+        avutil.av_log_set_level(avutil.AV_LOG_ERROR);
+        recorder = new FFmpegFrameRecorder(unfinished.toFile(), widthPx, heightPx, sound ? 1 : 0);
         recorder.setFormat("mp4");
-        recorder.setVideoCodec(AV_CODEC_ID_H264);
-        recorder.setVideoCodecName("libopenh264");
-        recorder.setPixelFormat(AV_PIX_FMT_YUV420P);
-        recorder.setFrameRate(framesPerS);
-        recorder.setGopSize(KEY_FRAME_EVERY);
-        recorder.setVideoBitrate(pictureBitsPerS);
-        if (sound.isPresent()) {
-            recorder.setAudioCodec(AV_CODEC_ID_AAC);
-            recorder.setSampleRate(sound.get().samplesPerS());
-            recorder.setAudioBitrate(SOUND_BITS_PER_S);
+        recorder.setVideoCodec(videoCodec());
+        recorder.setPixelFormat(avutil.AV_PIX_FMT_YUV420P);
+        double ticksPerS = evenly ? framesPerS : FINE_TICKS_PER_S;
+        recorder.setFrameRate(ticksPerS);
+        // the encoder shares its bits out per tick, so they are given per tick
+        recorder.setVideoBitrate((int) Math.min(Integer.MAX_VALUE, kbitPerS * 1000.0 * ticksPerS / framesPerS));
+        recorder.setGopSize(FRAMES_TO_KEY);
+        recorder.setMaxBFrames(0);
+        recorder.setVideoOption("threads", "1");
+        recorder.setOption("fflags", "+bitexact");
+        if (sound) {
+            recorder.setAudioCodec(avcodec.AV_CODEC_ID_AAC);
+            recorder.setSampleRate(SOUND_HZ);
+            recorder.setAudioBitrate(SOUND_BIT_PER_S);
         }
-        ClipWriter writer = new ClipWriter(file, unfinished, recorder, sound);
-        try {
-            recorder.start();
-            return writer;
-        } catch (FFmpegFrameRecorder.Exception e) {
-            writer.trouble = Optional.of(e);
-            writer.discard();
-            throw writer.refused(e);
-        }
+        recorder.start();
     }
 
-    /** Writes a picture ({@code TYPE_3BYTE_BGR}) shown from a time on, seconds; times rise. */
-    public void frame(double timeS, BufferedImage picture) throws OutputException {
-        try {
-            recorder.setTimestamp(Math.round(timeS * 1e6));
-            recorder.record(converter.convert(picture));
-        } catch (FFmpegFrameRecorder.Exception e) {
-            trouble = Optional.of(e);
-            throw refused(e);
-        }
+    /** Adds a frame; its size must be the clip's, its type {@link BufferedImage#TYPE_3BYTE_BGR}. */
+    public void frame(BufferedImage image, double timeS) throws IOException {
+        recorder.setTimestamp(Math.round(timeS * 1e6));
+        recorder.record(converter.convert(image), avutil.AV_PIX_FMT_BGR24);
     }
 
-    /** Writes the next samples of sound, -1 to 1. */
-    public void sound(float[] samples) throws OutputException {
-        int rate = sound.orElseThrow(() -> new IllegalStateException("this clip has no sound"))
-                .samplesPerS();
-        try {
-            recorder.recordSamples(rate, 1, FloatBuffer.wrap(samples));
-        } catch (FFmpegFrameRecorder.Exception e) {
-            trouble = Optional.of(e);
-            throw refused(e);
-        }
+    /** Adds sound, one channel, {@link #SOUND_HZ} samples a second, where the last ended. */
+    public void sound(short[] samples) throws IOException {
+        recorder.recordSamples(SOUND_HZ, 1, ShortBuffer.wrap(samples));
     }
 
-    /** Finishes the file, or takes it away if anything went wrong. */
+    /** Ends the clip and puts the file in its place. */
+    public void finish() throws IOException {
+        recorder.stop();
+        recorder.release();
+        Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
+        finished = true;
+    }
+
     @Override
-    public void close() throws OutputException {
+    public void close() throws IOException {
         converter.close();
-        if (trouble.isPresent()) {
-            discard();
-            return;
-        }
-        try {
-            recorder.close();
-            Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (FrameRecorder.Exception e) {
-            trouble = Optional.of(e);
-            discard();
-            throw refused(e);
-        } catch (IOException e) {
-            throw refused(e);
-        }
-    }
-
-    private void discard() throws OutputException {
-        try {
+        if (!finished) {
             recorder.release();
             Files.deleteIfExists(unfinished);
-        } catch (IOException e) {
-            throw refused(e);
         }
     }
 
-    private OutputException refused(Exception e) {
-        return new OutputException(
-                "The clip " + file.getFileName() + " could not be written; check that there is room on the disk.", e);
+    /** H.264 where this build of FFmpeg encodes it under a free licence, MPEG-4 part 2 elsewhere. */
+    private static int videoCodec() {
+        return Optional.ofNullable(avcodec.avcodec_find_encoder_by_name("libopenh264"))
+                .map(AVCodec::id)
+                .orElse(avcodec.AV_CODEC_ID_MPEG4);
     }
 }

@@ -25,7 +25,7 @@ class WholeFolderTest {
     }
 
     @Test
-    void makesTheFolderAndItsParents() throws IOException, OutputException {
+    void makesTheFolderAndItsParents() throws Exception {
         WholeFolder.write(root.resolve("x/y/out"), report("new"));
         assertEquals(
                 List.of("x", "x/y", "x/y/out", "x/y/out/charts", "x/y/out/charts/section.svg", "x/y/out/report.html"),
@@ -33,7 +33,7 @@ class WholeFolderTest {
     }
 
     @Test
-    void replacesItsOwnFilesAndLeavesForeignOnes() throws IOException, OutputException {
+    void replacesItsOwnFilesAndLeavesForeignOnes() throws Exception {
         Path out = Files.createDirectory(root.resolve("out"));
         Files.writeString(out.resolve("report.html"), "old");
         Files.writeString(out.resolve("shopping.txt"), "rosin");
@@ -126,7 +126,7 @@ class WholeFolderTest {
 
     /** A program that ends while it writes, as after a signal. */
     static final class Interrupted {
-        public static void main(String[] args) throws OutputException {
+        public static void main(String[] args) throws OutputException, InterruptedException {
             WholeFolder.write(Path.of(args[0]), folder -> {
                 report("half").writeTo(folder);
                 System.exit(130);

@@ -1,0 +1,16 @@
+package tuttarco.demo;
+
+import java.util.List;
+import tuttarco.bow.Instrument;
+import tuttarco.seats.Facing;
+
+/** Who sits on a chair of the rendered section and what he or she does otherwise than the part. */
+record Cast(Instrument instrument, Facing facing, List<Deviation> deviations) {
+    Cast {
+        deviations = List.copyOf(deviations);
+    }
+
+    Cast(Instrument instrument, Facing facing, Deviation... deviations) {
+        this(instrument, facing, List.of(deviations));
+    }
+}

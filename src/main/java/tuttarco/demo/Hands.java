@@ -1,0 +1,45 @@
+package tuttarco.demo;
+
+import java.awt.geom.AffineTransform;
+import java.util.Random;
+
+/** A camera held in hands: it wanders a little, rolls a little, and its zoom creeps. */
+final class Hands {
+    /** How fast a hand-held camera wanders, hertz (chosen: hand tremor of a standing person, slow part). */
+    private static final double[] RATES_HZ = {0.4, 0.9, 1.7, 3.1};
+
+    private static final double[] SHARES = {0.75, 0.5, 0.35, 0.2};
+    /** Roll in radians for each pixel of wander in a picture of one pixel's width. */
+    private static final double ROLL_PER_PX = 0.6;
+
+    private final Scene scene;
+    private final double[] phases;
+
+    Hands(Scene scene) {
+        this.scene = scene;
+        this.phases =
+                new Random(scene.seed() * 13 + 5).doubles(12, 0, 2 * Math.PI).toArray();
+    }
+
+    /** From the picture of a camera at rest to the picture taken at a time. */
+    AffineTransform at(double timeS) {
+        double px = scene.conditions().shakePx();
+        double halfWidth = scene.picture().widthPx() / 2.0;
+        double halfHeight = scene.picture().heightPx() / 2.0;
+        double zoom = 1 + scene.conditions().zoomDrift() * timeS / scene.durationS();
+        AffineTransform moved = new AffineTransform();
+        moved.translate(halfWidth + px * wander(0, timeS), halfHeight + px * wander(4, timeS));
+        moved.rotate(ROLL_PER_PX * px / scene.picture().widthPx() * wander(8, timeS));
+        moved.scale(zoom, zoom);
+        moved.translate(-halfWidth, -halfHeight);
+        return moved;
+    }
+
+    private double wander(int first, double timeS) {
+        double sum = 0;
+        for (int i = 0; i < RATES_HZ.length; i++) {
+            sum += SHARES[i] * Math.sqrt(2) * Math.sin(phases[first + i] + 2 * Math.PI * RATES_HZ[i] * timeS);
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,78 @@
+package tuttarco.demo;
+
+import java.util.Random;
+import tuttarco.bow.Instrument;
+import tuttarco.seats.Facing;
+import tuttarco.seats.Place;
+import tuttarco.seats.Player;
+import tuttarco.seats.SeatBox;
+
+/**
+ * A player on a chair: where it stands, how the bow moves, how the body lives.
+ *
+ * @param floor where the chair stands in the room, metres
+ * @param swayM how far the shoulders sway, metres
+ */
+record Performer(
+        int index,
+        Instrument instrument,
+        Facing facing,
+        Vec floor,
+        BowMotion motion,
+        double swayM,
+        Looks looks,
+        Rhythm rhythm) {
+    /** Phases in radians and rates in hertz of the small movements of a body, one player's unlike another's. */
+    record Rhythm(double[] phases, double[] ratesHz) {
+        static Rhythm of(Random random) {
+            double[] phases = random.doubles(6, 0, 2 * Math.PI).toArray();
+            double[] rates = random.doubles(6, 0.12, 0.45).toArray();
+            return new Rhythm(phases, rates);
+        }
+
+        double wave(int i, double timeS) {
+            return Math.sin(phases[i] + 2 * Math.PI * ratesHz[i] * timeS);
+        }
+    }
+
+    /** Turn of a violinist's head towards the scroll, radians (chosen on rendered scenes). */
+    private static final double HEAD_TO_SCROLL_RAD = Math.toRadians(-24);
+
+    int desk() {
+        return index / 2 + 1;
+    }
+
+    Place place() {
+        return index % 2 == 0 ? Place.OUTSIDE : Place.INSIDE;
+    }
+
+    String label() {
+        return "Desk " + desk() + " " + place().word();
+    }
+
+    /** The player in a seat box. The first player leads. */
+    Player player(SeatBox seat) {
+        return new Player(label(), desk(), place(), instrument, seat, facing, index == 0);
+    }
+
+    /** Joints at a time, in the player's own axes. */
+    Figure figure(double timeS) {
+        Travel travel = motion.at(timeS);
+        return figure(travel.place(timeS), travel.lift(timeS), timeS);
+    }
+
+    Figure figure(double bow, double lift, double timeS) {
+        Vec sway = new Vec(
+                swayM * (rhythm.wave(0, timeS) + 0.4 * rhythm.wave(1, 2 * timeS)),
+                0.7 * swayM * rhythm.wave(2, timeS),
+                0.25 * swayM * rhythm.wave(3, timeS));
+        double shift = 0.5 + 0.4 * rhythm.wave(4, timeS) + 0.05 * Math.sin(2 * Math.PI * 5.5 * timeS);
+        double turn = (instrument.onShoulder() ? HEAD_TO_SCROLL_RAD : -0.1) + 0.12 * rhythm.wave(5, timeS);
+        return Figure.of(instrument, bow, lift, shift, sway, turn);
+    }
+
+    /** From the player's own axes to the room's. */
+    Vec room(Vec own) {
+        return own.turned(Math.toRadians(facing.azimuthDeg())).plus(floor);
+    }
+}

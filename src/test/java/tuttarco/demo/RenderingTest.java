@@ -1,0 +1,78 @@
+package tuttarco.demo;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bytedeco.javacv.FFmpegFrameGrabber;
+import org.bytedeco.javacv.Frame;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tuttarco.bow.Instrument;
+import tuttarco.score.Parts;
+import tuttarco.seats.Facing;
+import tuttarco.take.Take;
+import tuttarco.take.TakeFile;
+
+class RenderingTest {
+    private static final Scene SCENE = SceneFixture.of(List.of(new Cast(Instrument.VIOLIN, Facing.CAMERA)));
+
+    @TempDir
+    Path dir;
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void theClipHoldsEveryFrameAtItsTime(boolean varying) throws Exception {
+        Scene scene = varying ? SCENE.with(SCENE.picture().varyingRate()) : SCENE;
+        Rendering.write(scene, dir, percent -> {});
+        List<Double> timesS = new ArrayList<>();
+        try (FFmpegFrameGrabber grabber =
+                new FFmpegFrameGrabber(dir.resolve("small.mp4").toFile())) {
+            grabber.start();
+            for (Frame f = grabber.grabImage(); f != null; f = grabber.grabImage()) {
+                timesS.add(f.timestamp / 1e6);
+            }
+        }
+        assertEquals(scene.frameTimesS().size(), timesS.size());
+        for (int i = 0; i < timesS.size(); i++) {
+            assertEquals(scene.frameTimesS().get(i), timesS.get(i), 0.001);
+        }
+        Take take = TakeFile.read(dir.resolve("small.take.json"));
+        assertEquals(1, take.players().size());
+        assertEquals(scene.part(), Parts.read(take.part().orElseThrow(), Instrument.VIOLIN));
+        assertEquals(scene.part(), Parts.read(dir.resolve("small.bowing.txt"), Instrument.VIOLIN));
+        assertEquals(
+                "bar,beat,time_s",
+                Files.readAllLines(dir.resolve("small.beats.csv")).get(0));
+    }
+
+    @Test
+    void theSameSceneGivesTheSameFrames() {
+        assertArrayEquals(pixels(), pixels());
+    }
+
+    @Test
+    void everySceneSeatsItsPlayersInsideThePicture() {
+        List<SceneCatalogue.Listed> all = SceneCatalogue.all();
+        assertTrue(all.size() >= 22);
+        for (SceneCatalogue.Listed listed : all) {
+            Picture picture = listed.scene().picture();
+            Layout layout = Layout.of(listed.scene());
+            assertEquals(listed.scene().cast().size(), layout.seats().size());
+            layout.seats().forEach(seat -> assertTrue(seat.fitsInto(picture.widthPx(), picture.heightPx())));
+        }
+    }
+
+    private static byte[] pixels() {
+        BufferedImage image = new FramePainter(SCENE, Layout.of(SCENE)).frame(1.4);
+        return ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+    }
+}
