@@ -43,7 +43,6 @@ public final class FlowArmTracker implements ArmTracker {
     private final ResizableDoubleArray placeX = new ResizableDoubleArray();
     private final ResizableDoubleArray placeY = new ResizableDoubleArray();
     private final List<Boolean> dark = new ArrayList<>();
-    private Optional<Double> previousS = Optional.empty();
 
     public FlowArmTracker(Player player) {
         this.player = player;
@@ -54,19 +53,18 @@ public final class FlowArmTracker implements ArmTracker {
 
     @Override
     public void accept(Frame frame) {
-        Optional<float[]> cells = flow.advance(frame.grey());
-        if (cells.isPresent() && previousS.isPresent()) {
-            double frameS = frame.timeS() - previousS.get();
-            ArmMotion motion = arm.in(cells.get(), frameS);
+        Optional<CellFlow.Motion> moved = flow.advance(frame);
+        if (moved.isPresent()) {
+            CellFlow.Motion motion = moved.get();
+            ArmMotion bow = arm.in(motion.shift(), motion.toS() - motion.fromS());
             // what moved between two frames belongs to the time between them
-            timesS.addElement(frame.timeS() - frameS / 2);
-            vx.addElement(motion.vx());
-            vy.addElement(motion.vy());
-            placeX.addElement(motion.placeX());
-            placeY.addElement(motion.placeY());
-            dark.add(flow.brightness() < DARK_LUMA);
+            timesS.addElement((motion.fromS() + motion.toS()) / 2);
+            vx.addElement(bow.vx());
+            vy.addElement(bow.vy());
+            placeX.addElement(bow.placeX());
+            placeY.addElement(bow.placeY());
+            dark.add(flow.luma() < DARK_LUMA);
         }
-        previousS = Optional.of(frame.timeS());
     }
 
     @Override

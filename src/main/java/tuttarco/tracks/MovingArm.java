@@ -4,7 +4,7 @@ package tuttarco.tracks;
  * Finds the bow arm in a seat's cell flow: the part that moves most against the rest of the body.
  *
  * <p>The median of all cells stands for body, camera and background and is taken off; over the cells on the bow's side the
- * mean is then taken with the square of each cell's speed as weight, so that the fast hand counts and the quiet rest does
+ * mean is then taken with the cube of each cell's speed as weight, so that the fast hand counts and the quiet rest does
  * not, wherever in the box the hand is just now.
  */
 final class MovingArm {
@@ -14,8 +14,8 @@ final class MovingArm {
      */
     private static final double BOW_SIDE = 0.625;
 
-    /** Below this weight nothing moves: squared seat heights per frame, 1/50 of a working pixel in one cell. */
-    private static final double NOTHING_MOVES = Math.pow(0.02 / CellFlow.WORKING_HEIGHT_PX, 2);
+    /** Slower than this, seat heights between two frames, nothing moves: 1/50 of a working pixel. */
+    private static final double NOTHING_MOVES = 0.02 / CellFlow.WORKING_SIDE_PX;
 
     private final int firstColumn;
     private final int endColumn;
@@ -27,7 +27,7 @@ final class MovingArm {
         endColumn = downBow.leadsLeft() ? columns : CellFlow.GRID;
     }
 
-    /** Motion of the arm from the cells' motion in seat heights per frame. */
+    /** Motion of the arm from the cells' motion in seat heights. */
     ArmMotion in(float[] cells, double frameS) {
         int count = CellFlow.GRID * CellFlow.GRID;
         double bodyX = median(cells, 0);
@@ -42,7 +42,8 @@ final class MovingArm {
                 int cell = row * CellFlow.GRID + column;
                 double dx = cells[cell] - bodyX;
                 double dy = cells[count + cell] - bodyY;
-                double w = dx * dx + dy * dy;
+                double speed = Math.hypot(dx, dy);
+                double w = speed * speed * speed;
                 weight += w;
                 vx += w * dx;
                 vy += w * dy;
@@ -50,7 +51,7 @@ final class MovingArm {
                 py += w * (row + 0.5);
             }
         }
-        if (weight < NOTHING_MOVES) {
+        if (weight < NOTHING_MOVES * NOTHING_MOVES * NOTHING_MOVES) {
             return new ArmMotion(0, 0, 0.5, 0.5);
         }
         return new ArmMotion(

@@ -10,11 +10,11 @@ final class SideMotion {
     /** Motion across the bow is pooled over this long to either side, seconds. */
     private static final double POOL_S = 1.0;
 
-    /** Share of the motion across that counts as noise along; the rest is the arm's own curved way. */
-    private static final double NUISANCE = 0.5;
+    /** Share of the motion across that counts as noise along; the rest is the arm's own curved way. Rendered scenes. */
+    private static final double NUISANCE = 0.3;
 
-    /** Least noise of flow, seat heights per second: a twentieth of a working pixel a frame at 30 frames a second. */
-    private static final double FLOOR = 0.02;
+    /** Least noise of flow, seat heights per second: a twelfth of a working pixel between two frames. Rendered scenes. */
+    private static final double FLOOR = 0.01;
 
     private SideMotion() {}
 
