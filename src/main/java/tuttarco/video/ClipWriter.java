@@ -15,6 +15,7 @@ import org.bytedeco.javacv.FFmpegFrameRecorder;
 import org.bytedeco.javacv.FrameRecorder;
 import org.bytedeco.javacv.Java2DFrameConverter;
 import tuttarco.files.GrowingFile;
+import tuttarco.files.InputException;
 import tuttarco.files.OutputException;
 
 /**
@@ -163,7 +164,19 @@ public final class ClipWriter implements AutoCloseable {
         } catch (FrameRecorder.Exception e) {
             throw refused(e);
         }
+        checkReadable();
         growing.keep();
+    }
+
+    /** JavaCV does not say when the end could not be written; the index of an MP4 lies there, so it is then missing. */
+    private void checkReadable() throws OutputException {
+        try (Clip written = Clip.open(growing.path())) {
+            if (written.next().isEmpty()) {
+                throw new InputException("the clip written holds no frame");
+            }
+        } catch (InputException e) {
+            throw refused(e);
+        }
     }
 
     /** Lets go of the file; if it was not finished, of what was written too. */
