@@ -59,28 +59,26 @@ final class Rendering {
     }
 
     private static void clip(Scene scene, Layout layout, Path file, IntConsumer percentDone)
-            throws IOException, InterruptedException {
+            throws OutputException, InterruptedException {
         Picture picture = scene.picture();
-        boolean sound = scene.sound() != Scene.Sound.NONE;
         FramePainter painter = new FramePainter(scene, layout);
-        Soundtrack soundtrack = new Soundtrack(scene, layout);
+        Optional<Soundtrack> soundtrack = Soundtrack.of(scene, layout);
         List<Double> timesS = scene.frameTimesS();
-        try (ClipWriter writer = new ClipWriter(
+        try (ClipWriter writer = ClipWriter.open(
                 file,
                 picture.widthPx(),
                 picture.heightPx(),
                 picture.framesPerS(),
-                !picture.varying(),
-                picture.kbitPerS(),
-                sound)) {
+                picture.kbitPerS() * 1000,
+                soundtrack.map(s -> Soundtrack.FORMAT))) {
             for (int i = 0; i < timesS.size(); i++) {
                 if (Thread.interrupted()) {
                     throw new InterruptedException("rendering was stopped");
                 }
-                writer.frame(painter.frame(timesS.get(i)), timesS.get(i));
-                if (sound) {
+                writer.frame(timesS.get(i), painter.frame(timesS.get(i)));
+                if (soundtrack.isPresent()) {
                     double endS = i + 1 < timesS.size() ? timesS.get(i + 1) : scene.durationS();
-                    writer.sound(soundtrack.until(endS));
+                    writer.sound(soundtrack.get().between(timesS.get(i), endS));
                 }
                 percentDone.accept(100 * (i + 1) / timesS.size());
             }

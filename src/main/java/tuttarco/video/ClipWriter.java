@@ -1,101 +1,197 @@
 package tuttarco.video;
 
+import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_AAC;
+import static org.bytedeco.ffmpeg.global.avcodec.AV_CODEC_ID_H264;
+import static org.bytedeco.ffmpeg.global.avutil.AV_LOG_QUIET;
+import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_BGR24;
+import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_YUV420P;
+import static org.bytedeco.ffmpeg.global.avutil.av_log_set_level;
+
 import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.nio.ShortBuffer;
-import java.nio.file.Files;
+import java.nio.FloatBuffer;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
-import org.bytedeco.ffmpeg.avcodec.AVCodec;
-import org.bytedeco.ffmpeg.global.avcodec;
-import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacv.FFmpegFrameRecorder;
+import org.bytedeco.javacv.FrameRecorder;
 import org.bytedeco.javacv.Java2DFrameConverter;
+import tuttarco.files.GrowingFile;
+import tuttarco.files.InputException;
+import tuttarco.files.OutputException;
 
 /**
- * Writes a clip frame by frame, each at a presentation time of its own. The file appears under its name when the clip is
- * {@linkplain #finish() finished}; a clip that is closed before leaves nothing behind.
+ * Writes a clip as MP4, frame by frame: H.264 pictures, each at a presentation time of its own, and perhaps one channel of
+ * AAC sound. The file has its name once the clip is {@linkplain #finish() finished}; a clip closed before that, because
+ * something failed, leaves nothing behind.
  */
 public final class ClipWriter implements AutoCloseable {
-    /** Sample rate of the sound, hertz. */
-    public static final int SOUND_HZ = 44100;
-
-    private static final int SOUND_BIT_PER_S = 96_000;
-    /** Presentation times are kept to this many parts of a second where frames do not come evenly. */
-    private static final int FINE_TICKS_PER_S = 1000;
-    /** At most this many frames from one frame that stands alone to the next (chosen; keeps seeking quick). */
-    private static final int FRAMES_TO_KEY = 50;
-
-    private final Path file;
-    private final Path unfinished;
-    private final FFmpegFrameRecorder recorder;
-    private final Java2DFrameConverter converter = new Java2DFrameConverter();
-    private boolean finished;
+    /** Presentation times are kept to this part of a second: the clock of MPEG systems, ISO/IEC 13818-1. */
+    private static final int TICKS_PER_S = 90_000;
 
     /**
-     * @param evenly whether frames come at {@code framesPerS} exactly; otherwise each time is kept to a millisecond
-     * @param kbitPerS bits for the picture, thousands a second
-     * @throws IOException if the file can't be written or the picture can't be encoded
+     * OpenH264 takes the ticks for frames, but never more than this many a second (MAX_FRAME_RATE in its param_svc.h),
+     * and shares its bits out accordingly.
      */
-    public ClipWriter(
-            Path file, int widthPx, int heightPx, double framesPerS, boolean evenly, int kbitPerS, boolean sound)
-            throws IOException {
+    private static final double MOST_FRAMES_PER_S = 60;
+
+    /** At most this long from one frame that stands alone to the next, seconds (chosen; keeps seeking quick). */
+    private static final double KEY_FRAME_EVERY_S = 2;
+
+    /** Clear for one channel (common practice). */
+    private static final int SOUND_BITS_PER_S = 96_000;
+
+    private final GrowingFile growing;
+    private final Path file;
+    private final int widthPx;
+    private final int heightPx;
+    private final Optional<SoundFormat> sound;
+    private final FFmpegFrameRecorder recorder;
+    private final Java2DFrameConverter converter = new Java2DFrameConverter();
+    private long lastTick = -1;
+
+    private ClipWriter(GrowingFile growing, Path file, int widthPx, int heightPx, Optional<SoundFormat> sound) {
+        this.growing = growing;
         this.file = file;
-        this.unfinished = file.resolveSibling("." + file.getFileName() + ".unfinished");
-        avutil.av_log_set_level(avutil.AV_LOG_ERROR);
-        recorder = new FFmpegFrameRecorder(unfinished.toFile(), widthPx, heightPx, sound ? 1 : 0);
+        this.widthPx = widthPx;
+        this.heightPx = heightPx;
+        this.sound = sound;
+        this.recorder = new FFmpegFrameRecorder(growing.path().toFile(), widthPx, heightPx, sound.isPresent() ? 1 : 0);
+    }
+
+    /**
+     * Begins a clip; missing parent folders of the file are made.
+     *
+     * @param widthPx even, as is the height: H.264 halves the colour both ways
+     * @param nominalFramesPerS how many frames a second there will be on the whole, to share the bits out; each frame may
+     *     come at any time
+     * @param videoBitsPerS what the pictures may take
+     * @throws IllegalArgumentException if a side is odd or a number is not positive
+     * @throws OutputException if the file can't be begun
+     */
+    public static ClipWriter open(
+            Path file,
+            int widthPx,
+            int heightPx,
+            double nominalFramesPerS,
+            int videoBitsPerS,
+            Optional<SoundFormat> sound)
+            throws OutputException {
+        if (widthPx < 2 || heightPx < 2 || widthPx % 2 != 0 || heightPx % 2 != 0) {
+            throw new IllegalArgumentException("a clip has even sides, not " + widthPx + "x" + heightPx + " pixels");
+        }
+        if (!(nominalFramesPerS > 0 && Double.isFinite(nominalFramesPerS)) || videoBitsPerS < 1) {
+            throw new IllegalArgumentException(
+                    "a clip has frames and bits, not " + nominalFramesPerS + " and " + videoBitsPerS + " a second");
+        }
+        ClipWriter writer = new ClipWriter(GrowingFile.besides(file), file, widthPx, heightPx, sound);
+        writer.start(nominalFramesPerS, videoBitsPerS);
+        return writer;
+    }
+
+    private void start(double nominalFramesPerS, int videoBitsPerS) throws OutputException {
+        av_log_set_level(AV_LOG_QUIET);
         recorder.setFormat("mp4");
-        recorder.setVideoCodec(videoCodec());
-        recorder.setPixelFormat(avutil.AV_PIX_FMT_YUV420P);
-        double ticksPerS = evenly ? framesPerS : FINE_TICKS_PER_S;
-        recorder.setFrameRate(ticksPerS);
-        // the encoder shares its bits out per tick, so they are given per tick
-        recorder.setVideoBitrate((int) Math.min(Integer.MAX_VALUE, kbitPerS * 1000.0 * ticksPerS / framesPerS));
-        recorder.setGopSize(FRAMES_TO_KEY);
+        recorder.setVideoCodec(AV_CODEC_ID_H264);
+        recorder.setVideoCodecName("libopenh264");
+        recorder.setPixelFormat(AV_PIX_FMT_YUV420P);
+        recorder.setFrameRate(TICKS_PER_S);
+        recorder.setVideoBitrate(
+                (int) Math.min(Integer.MAX_VALUE, videoBitsPerS * MOST_FRAMES_PER_S / nominalFramesPerS));
+        recorder.setGopSize((int) Math.max(1, Math.round(KEY_FRAME_EVERY_S * nominalFramesPerS)));
         recorder.setMaxBFrames(0);
+        // one thread and no dates, so that the same pictures make the same file
         recorder.setVideoOption("threads", "1");
         recorder.setOption("fflags", "+bitexact");
-        if (sound) {
-            recorder.setAudioCodec(avcodec.AV_CODEC_ID_AAC);
-            recorder.setSampleRate(SOUND_HZ);
-            recorder.setAudioBitrate(SOUND_BIT_PER_S);
+        sound.ifPresent(format -> {
+            recorder.setAudioCodec(AV_CODEC_ID_AAC);
+            recorder.setSampleRate(format.samplesPerS());
+            recorder.setAudioBitrate(SOUND_BITS_PER_S);
+        });
+        try {
+            recorder.start();
+        } catch (FFmpegFrameRecorder.Exception e) {
+            OutputException refused = refused(e);
+            try {
+                close();
+            } catch (OutputException left) {
+                refused.addSuppressed(left);
+            }
+            throw refused;
         }
-        recorder.start();
     }
 
-    /** Adds a frame; its size must be the clip's, its type {@link BufferedImage#TYPE_3BYTE_BGR}. */
-    public void frame(BufferedImage image, double timeS) throws IOException {
-        recorder.setTimestamp(Math.round(timeS * 1e6));
-        recorder.record(converter.convert(image), avutil.AV_PIX_FMT_BGR24);
+    /**
+     * Adds a frame, {@link BufferedImage#TYPE_3BYTE_BGR} of the clip's size, shown from {@code timeS} seconds on; times
+     * start at 0 or later and rise.
+     */
+    public void frame(double timeS, BufferedImage picture) throws OutputException {
+        if (picture.getType() != BufferedImage.TYPE_3BYTE_BGR
+                || picture.getWidth() != widthPx
+                || picture.getHeight() != heightPx) {
+            throw new IllegalArgumentException(
+                    "a frame is " + widthPx + "x" + heightPx + " pixels of blue, green, red");
+        }
+        long tick = Math.round(timeS * TICKS_PER_S);
+        if (!(timeS >= 0) || tick <= lastTick || tick > Integer.MAX_VALUE) {
+            throw new IllegalArgumentException("frames follow each other in time, from 0 s on, but one is at " + timeS);
+        }
+        lastTick = tick;
+        try {
+            recorder.setFrameNumber((int) tick);
+            recorder.record(converter.convert(picture), AV_PIX_FMT_BGR24);
+        } catch (FFmpegFrameRecorder.Exception e) {
+            throw refused(e);
+        }
     }
 
-    /** Adds sound, one channel, {@link #SOUND_HZ} samples a second, where the last ended. */
-    public void sound(short[] samples) throws IOException {
-        recorder.recordSamples(SOUND_HZ, 1, ShortBuffer.wrap(samples));
+    /** Adds samples, -1 to 1, where the last ended; the first is at 0 s. */
+    public void sound(float[] monoSamples) throws OutputException {
+        int rate = sound.orElseThrow(() -> new IllegalStateException("this clip was begun without sound"))
+                .samplesPerS();
+        try {
+            recorder.recordSamples(rate, 1, FloatBuffer.wrap(monoSamples));
+        } catch (FFmpegFrameRecorder.Exception e) {
+            throw refused(e);
+        }
     }
 
-    /** Ends the clip and puts the file in its place. */
-    public void finish() throws IOException {
-        recorder.stop();
-        recorder.release();
-        Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
-        finished = true;
+    /** Ends the clip, which holds at least one frame, and gives the file its name. */
+    public void finish() throws OutputException {
+        if (lastTick < 0) {
+            throw new IllegalStateException("a clip has at least one frame");
+        }
+        try {
+            recorder.stop();
+        } catch (FrameRecorder.Exception e) {
+            throw refused(e);
+        }
+        checkReadable();
+        growing.keep();
     }
 
+    /** JavaCV does not say when the end could not be written; the index of an MP4 lies there, so it is then missing. */
+    private void checkReadable() throws OutputException {
+        try (Clip written = Clip.open(growing.path())) {
+            if (written.next().isEmpty()) {
+                throw new InputException("the clip written holds no frame");
+            }
+        } catch (InputException e) {
+            throw refused(e);
+        }
+    }
+
+    /** Lets go of the file; if it was not finished, of what was written too. */
     @Override
-    public void close() throws IOException {
-        converter.close();
-        if (!finished) {
+    public void close() throws OutputException {
+        try (growing) {
+            converter.close();
             recorder.release();
-            Files.deleteIfExists(unfinished);
+        } catch (FrameRecorder.Exception e) {
+            throw refused(e);
         }
     }
 
-    /** H.264 where this build of FFmpeg encodes it under a free licence, MPEG-4 part 2 elsewhere. */
-    private static int videoCodec() {
-        return Optional.ofNullable(avcodec.avcodec_find_encoder_by_name("libopenh264"))
-                .map(AVCodec::id)
-                .orElse(avcodec.AV_CODEC_ID_MPEG4);
+    private OutputException refused(Exception e) {
+        return new OutputException(
+                "The clip " + file.getFileName() + " could not be written; check that there is room on the disk.", e);
     }
 }
