@@ -65,13 +65,17 @@ final class CellFlow implements AutoCloseable {
     private final Mat means = new Mat();
     private double luma;
 
-    CellFlow(SeatBox seat) {
-        box = new Rect(seat.xPx(), seat.yPx(), seat.widthPx(), seat.heightPx());
-        double scale = WORKING_SIDE_PX / Math.sqrt((double) seat.widthPx() * seat.heightPx());
-        int widthPx = Math.max(GRID, (int) Math.round(scale * seat.widthPx()));
-        int heightPx = Math.max(GRID, (int) Math.round(scale * seat.heightPx()));
+    /**
+     * @param region the part of the seat to look at
+     * @param seatHeightPx height of the whole seat, the unit of all motion
+     */
+    CellFlow(SeatBox region, int seatHeightPx) {
+        box = new Rect(region.xPx(), region.yPx(), region.widthPx(), region.heightPx());
+        double scale = WORKING_SIDE_PX / Math.sqrt((double) region.widthPx() * region.heightPx());
+        int widthPx = Math.max(GRID, (int) Math.round(scale * region.widthPx()));
+        int heightPx = Math.max(GRID, (int) Math.round(scale * region.heightPx()));
         working = new Size(widthPx, heightPx);
-        pxPerHeight = heightPx;
+        pxPerHeight = (double) heightPx * seatHeightPx / region.heightPx();
     }
 
     /**

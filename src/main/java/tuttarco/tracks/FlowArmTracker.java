@@ -47,7 +47,7 @@ public final class FlowArmTracker implements ArmTracker {
     public FlowArmTracker(Player player) {
         this.player = player;
         downBow = DownBow.of(player.instrument(), player.facing());
-        flow = new CellFlow(player.seat());
+        flow = new CellFlow(ArmRegion.of(player), player.seat().heightPx());
         arm = new MovingArm(downBow);
     }
 
