@@ -8,7 +8,8 @@ import tuttarco.seats.Player;
 
 /**
  * Stretches of beats against. Within a stretch a single beat that could not be judged, or a rest, is passed over; a beat with
- * the others ends it. First and last are beats really judged against, and a stretch needs
+ * the others ends it, unless it stands alone between two stretches: somebody who is turned does not turn back for one beat, but
+ * one beat is easily misread. First and last are beats really judged against, and a stretch needs
  * {@link CompareSettings#leastBeats()} of those. Its confidence is the mean of theirs.
  *
  * <p>Players who left at the same time, first and last beats no more than one apart, share one divergence: its first and
@@ -17,13 +18,21 @@ import tuttarco.seats.Player;
 final class Divergences {
     /** How far apart, beats, two players' first (or last) beats may lie to be one divergence (chosen). */
     private static final int SAME_WITHIN_BEATS = 1;
-    /** Longest run of beats without a verdict that is passed over (chosen). */
+    /** Longest run of beats that is passed over within a stretch (chosen). */
     private static final int LONGEST_DOUBT_BEATS = 1;
 
     private Divergences() {}
 
     /** One player's stretch; indices of the first and last beat, both against. */
     record Stretch(Player player, int first, int last, double confidence) {
+        /** This stretch and a later one as one; the confidence is the mean over their beats. */
+        Stretch upTo(Stretch later) {
+            int own = last - first + 1;
+            int others = later.last - later.first + 1;
+            double mean = (own * confidence + others * later.confidence) / (own + others);
+            return new Stretch(player, first, later.last, mean);
+        }
+
         boolean sameTime(Stretch other) {
             return Math.abs(first - other.first) <= SAME_WITHIN_BEATS
                     && Math.abs(last - other.last) <= SAME_WITHIN_BEATS;
@@ -50,13 +59,17 @@ final class Divergences {
 
     private static void close(
             Player player, List<Integer> run, List<Judgement> beats, int leastBeats, List<Stretch> to) {
-        if (run.size() >= leastBeats) {
-            double confidence = run.stream()
-                    .mapToDouble(i -> beats.get(i).confidence().orElseThrow())
-                    .average()
-                    .orElseThrow();
-            to.add(new Stretch(player, run.get(0), run.get(run.size() - 1), confidence));
+        if (run.size() < leastBeats) {
+            return;
         }
+        double confidence = run.stream()
+                .mapToDouble(i -> beats.get(i).confidence().orElseThrow())
+                .average()
+                .orElseThrow();
+        Stretch stretch = new Stretch(player, run.get(0), run.get(run.size() - 1), confidence);
+        boolean goesOn =
+                !to.isEmpty() && stretch.first() - to.get(to.size() - 1).last() == LONGEST_DOUBT_BEATS + 1;
+        to.add(goesOn ? to.remove(to.size() - 1).upTo(stretch) : stretch);
     }
 
     /** Joins what players did together; {@code stretches} come, and players leave, in section order. */

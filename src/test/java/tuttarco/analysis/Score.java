@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
@@ -70,6 +71,35 @@ record Score(
                 share(found, readCount),
                 found == 0 ? 0 : 1000 * errorS / found,
                 invented / STEPS_PER_S);
+    }
+
+    /** The mean over players; steps are added up. */
+    static Score mean(List<Score> scores) {
+        return new Score(
+                scores.stream().mapToInt(Score::steps).sum(),
+                mean(scores, Score::agreement),
+                mean(scores, Score::coverage),
+                mean(scores, Score::recall),
+                mean(scores, Score::precision),
+                mean(scores, Score::errorMs),
+                mean(scores, Score::falseS));
+    }
+
+    private static double mean(List<Score> scores, ToDoubleFunction<Score> figure) {
+        return scores.stream().mapToDouble(figure).average().orElseThrow();
+    }
+
+    /** The figures as a row of a table: agreement, coverage, recall and precision in percent, error in ms, false seconds. */
+    String row() {
+        return String.format(
+                Locale.ROOT,
+                "%.1f | %.1f | %.0f | %.0f | %.0f | %.1f",
+                100 * agreement,
+                100 * coverage,
+                100 * recall,
+                100 * precision,
+                errorMs,
+                falseS);
     }
 
     private static double share(int part, int whole) {

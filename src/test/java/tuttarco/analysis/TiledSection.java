@@ -17,7 +17,7 @@ import tuttarco.video.Frame;
 import tuttarco.video.TestClips;
 
 /** A section on real pixels: one clip of 480x360 pixels in 4x3 tiles, each delayed by a known number of frames. */
-record TiledSection(List<Player> players, double framesPerS) {
+public record TiledSection(List<Player> players, double framesPerS) {
     private static final int COLUMNS = 4;
     private static final int ROWS = 3;
     private static final int WIDTH_PX = 480;
@@ -29,6 +29,11 @@ record TiledSection(List<Player> players, double framesPerS) {
     }
 
     static TiledSection write(Path clipFile, Path tiled) throws Exception {
+        return write(clipFile, tiled, 1);
+    }
+
+    /** Plays the clip several times over, for a longer one. */
+    public static TiledSection write(Path clipFile, Path tiled, int copies) throws Exception {
         List<BufferedImage> pictures = new ArrayList<>();
         double framesPerS;
         try (Clip clip = Clip.open(clipFile)) {
@@ -37,10 +42,10 @@ record TiledSection(List<Player> players, double framesPerS) {
                 pictures.add(TestClips.picture(frame.get()));
             }
         }
-        List<Double> timesS = IntStream.range(0, pictures.size())
+        List<Double> timesS = IntStream.range(0, copies * pictures.size())
                 .mapToObj(i -> i / framesPerS)
                 .toList();
-        TestClips.write(tiled, timesS, timeS -> tile(pictures, (int) Math.round(timeS * framesPerS)));
+        TestClips.write(tiled, timesS, timeS -> tile(pictures, (int) Math.round(timeS * framesPerS) % pictures.size()));
         List<Player> players = new ArrayList<>();
         for (int tile = 0; tile < COLUMNS * ROWS; tile++) {
             players.add(new Player(

@@ -1,0 +1,140 @@
+package tuttarco.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tuttarco.compare.Divergence;
+import tuttarco.compare.Divergence.Against;
+import tuttarco.demo.SceneCatalogue;
+import tuttarco.demo.SceneCatalogue.Listed;
+import tuttarco.report.AnalysedTake;
+import tuttarco.strokes.Reading;
+
+/**
+ * Rendered scenes, each with one difficulty: the whole way from the clip to the comparison, against the truth. A scene's
+ * figures are means over its players.
+ */
+class RenderedSetTest {
+    private static final double PLAIN_AGREEMENT = 0.97;
+    private static final double HARD_AGREEMENT = 0.92;
+    private static final double COVERAGE = 0.95;
+
+    /** Takes a minute to render by itself. */
+    private static final String LARGEST = "section-sixty";
+
+    /**
+     * Where coverage falls short of what is wanted, and how far it comes: in the first the arm near the frog is hidden
+     * behind the player, in the second a strong sway cancels a long slow bow. The method page tells more.
+     */
+    private static final Map<String, Double> SHORT_OF_COVERAGE = Map.of("violin-left", 0.78, "sway", 0.88);
+
+    @TempDir
+    Path folder;
+
+    static Stream<Listed> scenes() {
+        return SceneCatalogue.all().stream().filter(s -> !s.name().equals(LARGEST));
+    }
+
+    private AnalysedTake analyse(Listed scene) throws Exception {
+        return Analysis.standard("test").of(scene.render(folder), (t, l) -> {});
+    }
+
+    private Score mean(Listed scene, List<Reading> readings) throws Exception {
+        List<Score> scores = new ArrayList<>();
+        for (Reading reading : readings) {
+            Path truth = folder.resolve(scene.name() + ".truth.csv");
+            scores.add(Score.of(
+                    reading.strokes(), TruthSpan.read(truth, reading.player().label())));
+        }
+        return Score.mean(scores);
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenes")
+    void strokesAreReadAsTheyWerePlayed(Listed scene) throws Exception {
+        AnalysedTake take = analyse(scene);
+        Score score = mean(scene, take.readings());
+        assertTrue(score.steps() > 200, "steps with truth: " + score.steps());
+        double agreement = scene.plain() ? PLAIN_AGREEMENT : HARD_AGREEMENT;
+        assertTrue(score.agreement() >= agreement, scene.name() + ": " + score);
+        double coverage = SHORT_OF_COVERAGE.getOrDefault(scene.name(), COVERAGE);
+        assertTrue(score.coverage() >= coverage, scene.name() + ": " + score);
+    }
+
+    /** In "section-turned" one player is turned in bars 3 and 4, another in bar 5. */
+    @Test
+    void plantedTurnsAreFoundInTheirBarsAndNoOthers() throws Exception {
+        List<Divergence> found = against(analyse(scene("section-turned")), Against.MARKING);
+        assertEquals(
+                List.of("Desk 3 outside: bar 3 to 4", "Desk 5 inside: bar 5 to 5"),
+                found.stream().map(RenderedSetTest::spoken).toList());
+    }
+
+    @Test
+    void aCleanUnifiedTakeHasNoDivergence() throws Exception {
+        AnalysedTake take = analyse(scene("section-unified"));
+        assertEquals(12, take.comparison().players().size());
+        assertEquals(List.of(), take.comparison().divergences());
+    }
+
+    /** In "section-lags" each player is 15 ms later than the one before. */
+    @Test
+    void lagsComeBack() throws Exception {
+        AnalysedTake take = analyse(scene("section-lags"));
+        assertEquals(11, take.comparison().lags().size());
+        for (int i = 0; i < 11; i++) {
+            double lagMs = take.comparison().lags().get(i).medianMs().orElseThrow();
+            assertEquals(
+                    15.0 * (i + 1), lagMs, 40, take.comparison().lags().get(i).toString());
+        }
+    }
+
+    @Test
+    @Tag("campaign")
+    void sixtyPlayersAreReadAsTheyPlayed() throws Exception {
+        Listed scene = scene(LARGEST);
+        Score score = mean(scene, analyse(scene).readings());
+        assertTrue(score.agreement() >= HARD_AGREEMENT && score.coverage() >= COVERAGE, score.toString());
+    }
+
+    /** Prints the figures of all scenes for the method page. */
+    @Test
+    @Tag("campaign")
+    void figuresForTheMethodPage() throws Exception {
+        int counted = 0;
+        for (Listed scene : SceneCatalogue.all()) {
+            Score score = mean(scene, analyse(scene).readings());
+            System.out.println("| " + scene.name() + " | " + score.row() + " |");
+            counted++;
+        }
+        assertTrue(counted >= 20, "scenes: " + counted);
+    }
+
+    private static Listed scene(String name) {
+        return SceneCatalogue.all().stream()
+                .filter(s -> s.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<Divergence> against(AnalysedTake take, Against against) {
+        return take.comparison().divergences().stream()
+                .filter(d -> d.against() == against)
+                .toList();
+    }
+
+    private static String spoken(Divergence d) {
+        return d.players().get(0).label() + ": bar " + d.first().bar() + " to "
+                + d.last().bar();
+    }
+}
