@@ -14,6 +14,7 @@ import tuttarco.bow.Instrument;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
+import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Sha256;
 import tuttarco.report.AnalysedTake;
@@ -89,7 +90,7 @@ public final class Analysis {
         }
         BeatsGiven.Steady steady = (BeatsGiven.Steady) take.beats();
         Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
-                + take.file().getFileName() + ", or give the beats as a list."));
+                + InputBytes.name(take.file()) + ", or give the beats as a list."));
         return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS()).beats();
     }
 

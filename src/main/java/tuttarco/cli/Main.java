@@ -48,6 +48,7 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .setOut(out)
                 .setErr(err)
+                .setExpandAtFiles(false)
                 .setParameterExceptionHandler(Main::misunderstood)
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command.getErr()))
                 .execute(args);
@@ -61,7 +62,7 @@ public final class Main implements Runnable {
     private static int misunderstood(ParameterException e, String[] args) {
         PrintWriter err = e.getCommandLine().getErr();
         String name = e.getCommandLine().getCommandSpec().qualifiedName();
-        err.println(Plain.text(e.getMessage()) + "; see '" + name + " --help'.");
+        err.println(Plain.line(e.getMessage()) + "; see '" + name + " --help'.");
         return ExitCode.USAGE.number();
     }
 
