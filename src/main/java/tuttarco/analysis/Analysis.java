@@ -110,7 +110,7 @@ public final class Analysis {
     /** Settings by name, as text: what a reader needs to repeat the run. */
     private Map<String, String> settings() {
         return Map.of(
-                "tracker and reader", sectionReader.toString(),
+                "tracker and reader", sectionReader.settings(),
                 "comparison", compareSettings.toString());
     }
 }

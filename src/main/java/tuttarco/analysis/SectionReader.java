@@ -23,19 +23,32 @@ public final class SectionReader {
     private final Function<Player, ArmTracker> trackers;
     private final StrokeReader reader;
     private final int workers;
+    private final String settings;
 
-    public SectionReader(Function<Player, ArmTracker> trackers, StrokeReader reader, int workers) {
+    /**
+     * @param workers how many arms are followed at a time; changes nothing in what is read
+     * @param settings the trackers' and the reader's settings in words, for the results
+     */
+    public SectionReader(Function<Player, ArmTracker> trackers, StrokeReader reader, int workers, String settings) {
         this.trackers = trackers;
+        this.settings = settings;
         this.reader = reader;
         this.workers = workers;
     }
 
     /** Flow and hidden Markov model, on all cores. */
     public static SectionReader standard() {
+        HiddenMarkovReader.Settings settings = HiddenMarkovReader.Settings.DEFAULT;
         return new SectionReader(
                 FlowArmTracker::new,
-                new HiddenMarkovReader(HiddenMarkovReader.Settings.DEFAULT),
-                Runtime.getRuntime().availableProcessors());
+                new HiddenMarkovReader(settings),
+                Runtime.getRuntime().availableProcessors(),
+                "optical flow; hidden Markov model " + settings);
+    }
+
+    /** What a reader of the results needs to repeat the reading, in words. */
+    public String settings() {
+        return settings;
     }
 
     /**
