@@ -23,6 +23,8 @@ import tuttarco.score.Parts;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
+import tuttarco.take.TakeSeats;
+import tuttarco.video.Clip;
 
 /**
  * The whole way on one screen.
@@ -61,6 +63,7 @@ public final class Analysis {
         Optional<Part> part = part(take);
         BeatMap beats = beats(take, part);
         List<TimedSpan> marked = part.isPresent() ? PartTimes.timed(part.get(), beats) : List.of();
+        requireSeatsInside(take);
 
         SectionReading read = sectionReader.read(take.video(), take.players(), progress);
 
@@ -77,6 +80,12 @@ public final class Analysis {
                 settings(),
                 programVersion,
                 read.notes());
+    }
+
+    private static void requireSeatsInside(Take take) throws InputException {
+        try (Clip clip = Clip.open(take.video())) {
+            TakeSeats.requireInside(take, clip.facts().widthPx(), clip.facts().heightPx());
+        }
     }
 
     private static Optional<Part> part(Take take) throws InputException {
