@@ -67,6 +67,10 @@ public final class Main implements Runnable {
     }
 
     private static int failed(Exception e, PrintWriter err) {
+        // an interrupted thread can't read or write files either, and fails in whatever it does next
+        if (Thread.interrupted() || e instanceof InterruptedException) {
+            return say(err, "Interrupted; nothing was written.", ExitCode.INTERRUPTED);
+        }
         if (e instanceof InputException) {
             return say(err, e.getMessage(), ExitCode.INPUT);
         }
@@ -75,9 +79,6 @@ public final class Main implements Runnable {
         }
         if (e instanceof OutputException) {
             return say(err, e.getMessage(), ExitCode.OUTPUT);
-        }
-        if (e instanceof InterruptedException) {
-            return say(err, "Interrupted; nothing was written.", ExitCode.INTERRUPTED);
         }
         return say(
                 err,

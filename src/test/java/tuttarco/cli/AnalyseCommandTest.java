@@ -112,6 +112,17 @@ class AnalyseCommandTest {
     }
 
     @Test
+    void anInterruptedRunSaysSoWhereverItWas() {
+        Path out = folder.resolve("out");
+        Thread.currentThread().interrupt();
+        Shell shell = Shell.run("analyse", take, "--quiet", "--out", out);
+        assertFalse(Thread.interrupted(), "the interruption is taken note of");
+        assertEquals(130, shell.code());
+        assertEquals(List.of("Interrupted; nothing was written."), shell.errLines());
+        assertFalse(Files.exists(out));
+    }
+
+    @Test
     void strokesAloneAreReadWithoutAPart() throws IOException {
         Path out = folder.resolve("out");
         Shell shell = Shell.run(

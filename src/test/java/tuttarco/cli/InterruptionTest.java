@@ -108,7 +108,7 @@ class InterruptionTest {
     void readingStopsAndLeavesNothing() throws Exception {
         assumeCtrlCIsHeard();
         Path clip = folder.resolve("clip.mkv");
-        TinyTake.writeClip(clip, 480, 20);
+        TinyTake.writeClip(clip, 300, 15);
         List<String> args = new ArrayList<>(List.of("strokes", clip.toString(), "--out", out.toString()));
         for (int i = 0; i < PLAYERS; i++) {
             args.addAll(List.of("--player", "Player " + i + ":0,0,160,160:violin:camera"));
