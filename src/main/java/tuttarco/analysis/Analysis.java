@@ -14,6 +14,7 @@ import tuttarco.bow.Instrument;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
+import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Sha256;
 import tuttarco.report.AnalysedTake;
@@ -22,6 +23,8 @@ import tuttarco.score.Parts;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
+import tuttarco.take.TakeSeats;
+import tuttarco.video.Clip;
 
 /**
  * The whole way on one screen.
@@ -60,6 +63,7 @@ public final class Analysis {
         Optional<Part> part = part(take);
         BeatMap beats = beats(take, part);
         List<TimedSpan> marked = part.isPresent() ? PartTimes.timed(part.get(), beats) : List.of();
+        requireSeatsInside(take);
 
         SectionReading read = sectionReader.read(take.video(), take.players(), progress);
 
@@ -78,6 +82,12 @@ public final class Analysis {
                 read.notes());
     }
 
+    private static void requireSeatsInside(Take take) throws InputException {
+        try (Clip clip = Clip.open(take.video())) {
+            TakeSeats.requireInside(take, clip.facts().widthPx(), clip.facts().heightPx());
+        }
+    }
+
     private static Optional<Part> part(Take take) throws InputException {
         Instrument instrument = take.leader().orElse(take.players().get(0)).instrument();
         return take.part().isPresent() ? Optional.of(Parts.read(take.part().get(), instrument)) : Optional.empty();
@@ -89,7 +99,7 @@ public final class Analysis {
         }
         BeatsGiven.Steady steady = (BeatsGiven.Steady) take.beats();
         Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
-                + take.file().getFileName() + ", or give the beats as a list."));
+                + InputBytes.name(take.file()) + ", or give the beats as a list."));
         return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS()).beats();
     }
 
@@ -109,7 +119,7 @@ public final class Analysis {
     /** Settings by name, as text: what a reader needs to repeat the run. */
     private Map<String, String> settings() {
         return Map.of(
-                "tracker and reader", sectionReader.toString(),
+                "tracker and reader", sectionReader.settings(),
                 "comparison", compareSettings.toString());
     }
 }

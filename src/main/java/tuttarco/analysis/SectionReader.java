@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
+import tuttarco.files.Plain;
 import tuttarco.seats.Player;
 import tuttarco.strokes.HiddenMarkovReader;
 import tuttarco.strokes.Reading;
@@ -21,19 +23,32 @@ public final class SectionReader {
     private final Function<Player, ArmTracker> trackers;
     private final StrokeReader reader;
     private final int workers;
+    private final String settings;
 
-    public SectionReader(Function<Player, ArmTracker> trackers, StrokeReader reader, int workers) {
+    /**
+     * @param workers how many arms are followed at a time; changes nothing in what is read
+     * @param settings the trackers' and the reader's settings in words, for the results
+     */
+    public SectionReader(Function<Player, ArmTracker> trackers, StrokeReader reader, int workers, String settings) {
         this.trackers = trackers;
+        this.settings = settings;
         this.reader = reader;
         this.workers = workers;
     }
 
     /** Flow and hidden Markov model, on all cores. */
     public static SectionReader standard() {
+        HiddenMarkovReader.Settings settings = HiddenMarkovReader.Settings.DEFAULT;
         return new SectionReader(
                 FlowArmTracker::new,
-                new HiddenMarkovReader(HiddenMarkovReader.Settings.DEFAULT),
-                Runtime.getRuntime().availableProcessors());
+                new HiddenMarkovReader(settings),
+                Runtime.getRuntime().availableProcessors(),
+                "optical flow; hidden Markov model " + settings);
+    }
+
+    /** What a reader of the results needs to repeat the reading, in words. */
+    public String settings() {
+        return settings;
     }
 
     /**
@@ -54,7 +69,7 @@ public final class SectionReader {
                     .track(clip, players, timeS -> progress.reached(timeS, lengthS));
             List<Reading> readings = tracked.tracks().stream().map(reader::read).toList();
             if (readings.stream().allMatch(SectionReader::unseen)) {
-                throw new NothingSeenException("No bow arm could be seen in " + video.getFileName()
+                throw new NothingSeenException("No bow arm could be seen in " + InputBytes.name(video)
                         + "; check that the picture is bright enough, that the seats are where the players are,"
                         + " and that the clip has at least ten frames a second.");
             }
@@ -66,7 +81,7 @@ public final class SectionReader {
         int widthPx = clip.facts().widthPx();
         int heightPx = clip.facts().heightPx();
         if (!player.seat().fitsInto(widthPx, heightPx)) {
-            throw new InputException("The seat of " + player.label() + " (" + player.seat()
+            throw new InputException("The seat of " + Plain.text(player.label()) + " (" + player.seat()
                     + ") reaches outside the picture, which is " + widthPx + "x" + heightPx
                     + " pixels; move it inside.");
         }
@@ -81,8 +96,8 @@ public final class SectionReader {
         clip.trouble().ifPresent(notes::add);
         for (Reading reading : readings) {
             if (unseen(reading)) {
-                notes.add(
-                        reading.player().label() + " could not be seen: too dark, too small, or nothing moves there.");
+                notes.add(Plain.text(reading.player().label())
+                        + " could not be seen: too dark, too small, or nothing moves there.");
             }
         }
         return notes;

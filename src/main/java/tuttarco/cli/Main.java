@@ -48,6 +48,7 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .setOut(out)
                 .setErr(err)
+                .setExpandAtFiles(false)
                 .setParameterExceptionHandler(Main::misunderstood)
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command.getErr()))
                 .execute(args);
@@ -61,11 +62,15 @@ public final class Main implements Runnable {
     private static int misunderstood(ParameterException e, String[] args) {
         PrintWriter err = e.getCommandLine().getErr();
         String name = e.getCommandLine().getCommandSpec().qualifiedName();
-        err.println(Plain.text(e.getMessage()) + "; see '" + name + " --help'.");
+        err.println(Plain.line(e.getMessage()) + "; see '" + name + " --help'.");
         return ExitCode.USAGE.number();
     }
 
     private static int failed(Exception e, PrintWriter err) {
+        // an interrupted thread can't read or write files either, and fails in whatever it does next
+        if (Thread.interrupted() || e instanceof InterruptedException) {
+            return say(err, "Interrupted; nothing was written.", ExitCode.INTERRUPTED);
+        }
         if (e instanceof InputException) {
             return say(err, e.getMessage(), ExitCode.INPUT);
         }
@@ -74,9 +79,6 @@ public final class Main implements Runnable {
         }
         if (e instanceof OutputException) {
             return say(err, e.getMessage(), ExitCode.OUTPUT);
-        }
-        if (e instanceof InterruptedException) {
-            return say(err, "Interrupted; nothing was written.", ExitCode.INTERRUPTED);
         }
         return say(
                 err,

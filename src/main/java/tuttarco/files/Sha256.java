@@ -21,7 +21,7 @@ public final class Sha256 {
             }
             return HexFormat.of().formatHex(digest.digest());
         } catch (IOException e) {
-            throw new InputException(file.getFileName() + " can't be read to its end; check the disk it is on.", e);
+            throw new InputException(InputBytes.name(file) + " can't be read to its end; check the disk it is on.", e);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

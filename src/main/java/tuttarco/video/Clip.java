@@ -13,7 +13,9 @@ import org.bytedeco.javacv.FrameGrabber.ImageMode;
 import org.bytedeco.javacv.OpenCVFrameConverter;
 import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
+import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
+import tuttarco.files.Plain;
 
 /**
  * A video file, read frame by frame from its start and never held whole. Times are presentation times, so a variable
@@ -50,10 +52,10 @@ public final class Clip implements AutoCloseable {
         int widthPx = grabber.getImageWidth();
         int heightPx = grabber.getImageHeight();
         if (!grabber.hasVideo() || widthPx < 1 || heightPx < 1) {
-            throw new InputException(file.getFileName() + " holds no picture; give a video file.");
+            throw new InputException(InputBytes.name(file) + " holds no picture; give a video file.");
         }
         if (widthPx > LARGEST_SIDE_PX || heightPx > LARGEST_SIDE_PX) {
-            throw new InputException(file.getFileName() + " says its picture is " + widthPx + "x" + heightPx
+            throw new InputException(InputBytes.name(file) + " says its picture is " + widthPx + "x" + heightPx
                     + " pixels, which no camera takes; the file is damaged.");
         }
         rotation = Rotation.ofDegrees(grabber.getDisplayRotation());
@@ -76,7 +78,8 @@ public final class Clip implements AutoCloseable {
      */
     public static Clip open(Path file) throws InputException {
         if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-            throw new InputException("There is no readable video at " + file + "; check the path.");
+            throw new InputException(
+                    "There is no readable video at " + Plain.text(file.toString()) + "; check the path.");
         }
         av_log_set_level(AV_LOG_QUIET);
         FFmpegFrameGrabber grabber =
@@ -91,7 +94,7 @@ public final class Clip implements AutoCloseable {
         } catch (FFmpegFrameGrabber.Exception e) {
             release(grabber);
             throw new InputException(
-                    file.getFileName() + " can't be read as a video; it may be damaged, cut off while copying, or"
+                    InputBytes.name(file) + " can't be read as a video; it may be damaged, cut off while copying, or"
                             + " another kind of file.",
                     e);
         } catch (InputException e) {
@@ -145,7 +148,7 @@ public final class Clip implements AutoCloseable {
         return Optional.of(String.format(
                 java.util.Locale.ROOT,
                 "%s could be read up to %.1f s only%s; what follows is missing here.",
-                file.getFileName(),
+                InputBytes.name(file),
                 Math.max(0, lastTimeS),
                 facts.durationS()
                         .map(d -> String.format(java.util.Locale.ROOT, " of %.1f s", d))

@@ -30,4 +30,9 @@ class PlainTest {
         String fits = "\ud834\udd1e".repeat(Plain.LONGEST);
         assertEquals(fits, Plain.text(fits));
     }
+
+    @Test
+    void aSentenceStaysWhole() {
+        assertEquals("a?" + "b".repeat(2 * Plain.LONGEST), Plain.line("a\n" + "b".repeat(2 * Plain.LONGEST)));
+    }
 }

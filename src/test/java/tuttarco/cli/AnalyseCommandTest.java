@@ -1,0 +1,149 @@
+package tuttarco.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The two command lines scripts rely on, and the files and columns they promise. */
+class AnalyseCommandTest {
+    private static final Set<String> PROMISED =
+            Set.of("report.html", "charts", "strokes.csv", "beats.csv", "divergences.csv", "results.json");
+    private static final String STROKES = "player,start_s,end_s,direction,confidence";
+
+    @TempDir
+    static Path given;
+
+    @TempDir
+    Path folder;
+
+    private static Path take;
+
+    @BeforeAll
+    static void writeTake() throws Exception {
+        take = TinyTake.write(given);
+    }
+
+    private static Set<String> names(Path dir) throws IOException {
+        try (Stream<Path> list = Files.list(dir)) {
+            return list.map(p -> p.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new));
+        }
+    }
+
+    private static void assertLine(String player, String direction, String line) {
+        assertTrue(line.startsWith(player) && line.contains(direction), line);
+    }
+
+    private static String header(Path csv) throws IOException {
+        return Files.readAllLines(csv).get(0);
+    }
+
+    @Test
+    void everyPromisedFileIsWrittenAndTheUserIsToldWhere() throws IOException {
+        Path out = folder.resolve("new/out");
+        Shell shell = Shell.run("analyse", take, "--out", out);
+        assertEquals(0, shell.code(), shell.err());
+        assertEquals(PROMISED, names(out));
+        assertEquals(Set.of("out"), names(out.getParent()));
+        assertFalse(names(out.resolve("charts")).isEmpty());
+        assertEquals(STROKES, header(out.resolve("strokes.csv")));
+        assertEquals(
+                "player,bar,beat,time_s,marked,played,confidence,verdict,leader_verdict",
+                header(out.resolve("beats.csv")));
+        assertEquals(
+                "first_bar,first_beat,last_bar,last_beat,players,against,confidence",
+                header(out.resolve("divergences.csv")));
+        assertEquals(1 + 2 * 6, Files.readAllLines(out.resolve("beats.csv")).size(), "two players of six beats");
+        assertTrue(shell.out().contains(out.resolve("report.html").toString()), shell.out());
+    }
+
+    @Test
+    void quietSaysNothing() {
+        assertEquals(new Shell(0, "", ""), Shell.run("analyse", take, "--quiet", "--out", folder.resolve("out")));
+    }
+
+    @Test
+    void aSecondRunReplacesItsFilesAndLeavesOthersAlone() throws IOException {
+        Path out = Files.createDirectory(folder.resolve("out"));
+        Files.writeString(out.resolve("beats.csv"), "old");
+        Files.writeString(out.resolve("notes.txt"), "mine");
+        assertEquals(0, Shell.run("analyse", take, "--out", out).code());
+        assertTrue(header(out.resolve("beats.csv")).startsWith("player,"));
+        assertEquals("mine", Files.readString(out.resolve("notes.txt")));
+        Set<String> all = new TreeSet<>(PROMISED);
+        all.add("notes.txt");
+        assertEquals(all, names(out));
+    }
+
+    @Test
+    void theSameTakeGivesTheSameBytes() throws IOException {
+        Path one = folder.resolve("one");
+        Path other = folder.resolve("other");
+        assertEquals(0, Shell.run("analyse", take, "--out", one).code());
+        assertEquals(0, Shell.run("analyse", take, "--out", other).code());
+        for (String name : List.of("strokes.csv", "beats.csv", "divergences.csv", "results.json", "report.html")) {
+            assertEquals(-1, Files.mismatch(one.resolve(name), other.resolve(name)), name);
+        }
+    }
+
+    @Test
+    void aFileInTheWayIsLeftAsItIs() throws IOException {
+        Path file = Files.writeString(folder.resolve("out"), "mine");
+        for (Path out : List.of(file, file.resolve("below"))) {
+            Shell shell = Shell.run("analyse", take, "--out", out);
+            assertEquals(5, shell.code());
+            assertEquals("", shell.out());
+            assertEquals(1, shell.errLines().size(), shell.err());
+            assertTrue(shell.err().contains(file.toString()), shell.err());
+        }
+        assertEquals("mine", Files.readString(file));
+        assertEquals(Set.of("out"), names(folder));
+    }
+
+    @Test
+    void anInterruptedRunSaysSoWhereverItWas() {
+        Path out = folder.resolve("out");
+        Thread.currentThread().interrupt();
+        Shell shell = Shell.run("analyse", take, "--quiet", "--out", out);
+        assertFalse(Thread.interrupted(), "the interruption is taken note of");
+        assertEquals(130, shell.code());
+        assertEquals(List.of("Interrupted; nothing was written."), shell.errLines());
+        assertFalse(Files.exists(out));
+    }
+
+    @Test
+    void strokesAloneAreReadWithoutAPart() throws IOException {
+        Path out = folder.resolve("out");
+        Shell shell = Shell.run(
+                "strokes",
+                given.resolve("clip.mkv"),
+                "--player",
+                "Ida:0,0,160,160:violin:camera",
+                "--player",
+                "Desk 1: \"inside\", left:160,0,160,160:violin:camera",
+                "--out",
+                out);
+        assertEquals(0, shell.code(), shell.err());
+        assertEquals(Set.of("strokes.csv"), names(out));
+        List<String> lines = Files.readAllLines(out.resolve("strokes.csv"));
+        assertEquals(STROKES, lines.get(0));
+        assertEquals(1 + 2 * 6, lines.size(), lines.toString());
+        for (int i = 0; i < 6; i++) {
+            String direction = i % 2 == 0 ? ",down," : ",up,";
+            assertLine("Ida,", direction, lines.get(1 + i));
+            assertLine("\"Desk 1: \"\"inside\"\", left\",", direction, lines.get(7 + i));
+        }
+        assertTrue(shell.out().contains(out.resolve("strokes.csv").toString()), shell.out());
+    }
+}
