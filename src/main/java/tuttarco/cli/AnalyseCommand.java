@@ -37,7 +37,7 @@ final class AnalyseCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         WholeFolder.requireNoFile(out);
         AnalysedTake analysed;
-        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms")) {
+        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
             analysed = Analysis.standard(Version.number()).of(take, progress::reached);
         }
         WholeFolder.write(out, folder -> {

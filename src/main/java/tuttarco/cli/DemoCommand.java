@@ -31,7 +31,7 @@ final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         List<String> takes = new ArrayList<>();
-        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Drawing the section")) {
+        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Drawing the section", "%")) {
             WholeFolder.write(
                     out, folder -> takes.addAll(Demo.write(folder, percent -> progress.reached(percent, 100))));
         }

@@ -19,10 +19,10 @@ final class Speaking {
     }
 
     /** Shows how far a piece of work has come: a bar on a terminal, a plain line now and then otherwise. */
-    WorkProgress progress(PrintWriter err, String task) {
+    WorkProgress progress(PrintWriter err, String task, String unit) {
         if (quiet) {
             return new WorkProgress.Silent();
         }
-        return System.console() == null ? new WorkProgress.Lines(err, task) : new WorkProgress.Bar(task);
+        return System.console() == null ? new WorkProgress.Lines(err, task, unit) : new WorkProgress.Bar(task, unit);
     }
 }

@@ -57,7 +57,7 @@ final class StrokesCommand implements Callable<Integer> {
         }
         WholeFolder.requireNoFile(out);
         SectionReading reading;
-        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms")) {
+        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
             reading = SectionReader.standard().read(video, players, progress::reached);
         }
         WholeFolder.write(out, folder -> {

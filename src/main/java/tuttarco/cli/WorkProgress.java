@@ -6,13 +6,13 @@ import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
-/** Shows how far a piece of work has come, counted in seconds of the clip. */
+/** Shows how far a piece of work has come, counted in seconds of the clip or in percent. */
 interface WorkProgress extends AutoCloseable {
     /**
-     * @param doneS seconds done
-     * @param totalS seconds in all; zero where that is not known
+     * @param done how much is done
+     * @param total how much there is in all; zero where that is not known
      */
-    void reached(double doneS, double totalS);
+    void reached(double done, double total);
 
     @Override
     void close();
@@ -20,7 +20,7 @@ interface WorkProgress extends AutoCloseable {
     /** Says nothing. */
     final class Silent implements WorkProgress {
         @Override
-        public void reached(double doneS, double totalS) {}
+        public void reached(double done, double total) {}
 
         @Override
         public void close() {}
@@ -28,23 +28,23 @@ interface WorkProgress extends AutoCloseable {
 
     /** A bar that redraws itself, for a terminal. */
     final class Bar implements WorkProgress {
-        private static final int STEPS_PER_S = 10;
+        private static final int STEPS_PER_UNIT = 10;
         private static final int REDRAW_MS = 200;
         private final ProgressBar bar;
 
-        Bar(String task) {
+        Bar(String task, String unit) {
             bar = new ProgressBarBuilder()
                     .setTaskName(task)
-                    .setUnit(" s", STEPS_PER_S)
+                    .setUnit(" " + unit, STEPS_PER_UNIT)
                     .setStyle(ProgressBarStyle.ASCII)
                     .setUpdateIntervalMillis(REDRAW_MS)
                     .build();
         }
 
         @Override
-        public void reached(double doneS, double totalS) {
-            bar.maxHint(totalS > 0 ? Math.round(totalS * STEPS_PER_S) : -1);
-            bar.stepTo(Math.round(doneS * STEPS_PER_S));
+        public void reached(double done, double total) {
+            bar.maxHint(total > 0 ? Math.round(total * STEPS_PER_UNIT) : -1);
+            bar.stepTo(Math.round(done * STEPS_PER_UNIT));
         }
 
         @Override
@@ -55,26 +55,28 @@ interface WorkProgress extends AutoCloseable {
 
     /** A plain line whenever another quarter is done, or another minute where the length is not known. */
     final class Lines implements WorkProgress {
-        private static final double LEAST_STEP_S = 5;
-        private static final double UNKNOWN_STEP_S = 60;
+        private static final double LEAST_STEP = 5;
+        private static final double UNKNOWN_STEP = 60;
         private final PrintWriter err;
         private final String task;
-        private double saidS;
+        private final String unit;
+        private double said;
 
-        Lines(PrintWriter err, String task) {
+        Lines(PrintWriter err, String task, String unit) {
             this.err = err;
             this.task = task;
+            this.unit = unit;
         }
 
         @Override
-        public void reached(double doneS, double totalS) {
-            double stepS = totalS > 0 ? Math.max(totalS / 4, LEAST_STEP_S) : UNKNOWN_STEP_S;
-            if (doneS < saidS + stepS) {
+        public void reached(double done, double total) {
+            double step = total > 0 ? Math.max(total / 4, LEAST_STEP) : UNKNOWN_STEP;
+            if (done < said + step) {
                 return;
             }
-            saidS = doneS;
-            String ofAll = totalS > 0 ? String.format(Locale.ROOT, " of %.0f s", totalS) : "";
-            err.println(String.format(Locale.ROOT, "%s: %.0f s", task, doneS) + ofAll);
+            said = done;
+            String ofAll = total > 0 ? String.format(Locale.ROOT, " of %.0f %s", total, unit) : "";
+            err.println(String.format(Locale.ROOT, "%s: %.0f", task, done) + (total > 0 ? ofAll : " " + unit));
             err.flush();
         }
 
