@@ -42,6 +42,9 @@ final class AnalyseCommand implements Callable<Integer> {
         }
         WholeFolder.write(out, folder -> {
             for (Output output : Outputs.all()) {
+                if (Thread.interrupted()) {
+                    throw new InterruptedException("writing was stopped");
+                }
                 output.write(analysed, folder);
             }
         });

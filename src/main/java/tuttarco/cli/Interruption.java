@@ -20,6 +20,16 @@ final class Interruption implements AutoCloseable {
         Runtime.getRuntime().addShutdownHook(hook);
     }
 
+    /** Whether the program is being ended: hooks are only taken back before that. */
+    static boolean programIsEnding() {
+        try {
+            Runtime.getRuntime().removeShutdownHook(new Thread());
+            return false;
+        } catch (IllegalStateException ending) {
+            return true;
+        }
+    }
+
     private void stop(Thread worker) {
         if (done.getCount() == 0) {
             return;

@@ -38,9 +38,21 @@ public final class Main implements Runnable {
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         int code;
         try (Interruption interruption = new Interruption()) {
-            code = run(out, err, args);
+            code = runUntilStopped(out, err, args);
         }
         System.exit(code);
+    }
+
+    private static int runUntilStopped(PrintWriter out, PrintWriter err, String... args) {
+        try {
+            return run(out, err, args);
+        } catch (LinkageError e) {
+            // a class that registers for the program's end can't be set up once that has come
+            if (!Interruption.programIsEnding()) {
+                throw e;
+            }
+            return interrupted(err);
+        }
     }
 
     /** Runs a command line and returns its exit code; writes nothing but to the two writers and the named output. */
@@ -68,8 +80,8 @@ public final class Main implements Runnable {
 
     private static int failed(Exception e, PrintWriter err) {
         // an interrupted thread can't read or write files either, and fails in whatever it does next
-        if (Thread.interrupted() || e instanceof InterruptedException) {
-            return say(err, "Interrupted; nothing was written.", ExitCode.INTERRUPTED);
+        if (Thread.interrupted() || e instanceof InterruptedException || Interruption.programIsEnding()) {
+            return interrupted(err);
         }
         if (e instanceof InputException) {
             return say(err, e.getMessage(), ExitCode.INPUT);
@@ -85,6 +97,10 @@ public final class Main implements Runnable {
                 "Tuttarco itself went wrong (" + Plain.text(e.toString())
                         + "); please report it with the command you gave.",
                 ExitCode.DEFECT);
+    }
+
+    private static int interrupted(PrintWriter err) {
+        return say(err, "Interrupted; nothing was written.", ExitCode.INTERRUPTED);
     }
 
     private static int say(PrintWriter err, String sentence, ExitCode code) {

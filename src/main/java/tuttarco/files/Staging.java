@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /**
@@ -17,7 +18,10 @@ import java.util.stream.Stream;
  * unless it was kept; so does the end of the program when a signal comes first.
  */
 final class Staging implements AutoCloseable {
-    /** How often a removal is tried while the writer is still at work, when the program is being ended. */
+    /** How long the writer may take to clean up itself when the program is being ended, milliseconds. */
+    private static final long PATIENCE_MS = 3_000;
+
+    /** How often a removal is tried while the writer is still at work after that. */
     private static final int REMOVALS = 5;
 
     private static final String ENDING = "the program is being ended";
@@ -31,6 +35,7 @@ final class Staging implements AutoCloseable {
     private final Path path;
     private final Deque<Path> madeParents;
     private final Thread atExit = new Thread(this::abandon, "removes half-written output");
+    private boolean ending;
     private boolean over;
 
     private Staging(Path path, Deque<Path> madeParents) throws IOException {
@@ -64,7 +69,7 @@ final class Staging implements AutoCloseable {
 
     /** Puts what was staged in place; the end of the program waits for it. */
     synchronized void keep(Move move) throws IOException {
-        if (over) {
+        if (ending || over) {
             throw new IOException(ENDING);
         }
         move.run();
@@ -76,6 +81,7 @@ final class Staging implements AutoCloseable {
         if (!over) {
             over = true;
             takeHookBack();
+            notifyAll();
             remove();
         }
     }
@@ -90,6 +96,15 @@ final class Staging implements AutoCloseable {
     }
 
     private synchronized void abandon() {
+        ending = true;
+        long untilNs = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(PATIENCE_MS);
+        try {
+            for (long leftNs = untilNs - System.nanoTime(); !over && leftNs > 0; leftNs = untilNs - System.nanoTime()) {
+                TimeUnit.NANOSECONDS.timedWait(this, leftNs);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         boolean removed = over;
         over = true;
         for (int i = 0; i < REMOVALS && !removed; i++) {
