@@ -2,8 +2,7 @@ package tuttarco.seats;
 
 /**
  * A player's place in the picture, in pixels of the upright picture; the origin is the top left corner.
- *
- * @throws IllegalArgumentException if the box has no area or begins outside the picture on the left or top
+ * A box has an area and begins inside the picture.
  */
 public record SeatBox(int xPx, int yPx, int widthPx, int heightPx) {
     public SeatBox {

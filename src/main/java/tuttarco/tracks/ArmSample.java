@@ -19,8 +19,6 @@ public sealed interface ArmSample {
 
     /** Why an arm was not seen. */
     enum Reason {
-        /** Nothing in the seat moved differently from the background or could be followed. */
-        NOTHING_TO_FOLLOW,
         /** The picture is too dark to follow anything. */
         TOO_DARK,
         /** The seat box is too small to hold an arm. */

@@ -268,7 +268,7 @@ public final class SectionFixture {
             boolean inside = b >= 0 && b < beats.beats().size();
             StrokeKind kind = inside ? played.apply(p, b) : StrokeKind.STILL;
             if (kind == StrokeKind.UNSEEN) {
-                samples.add(new ArmSample.Lost(timeS, ArmSample.Reason.NOTHING_TO_FOLLOW));
+                samples.add(new ArmSample.Lost(timeS, ArmSample.Reason.TOO_DARK));
             } else {
                 double phase = (timeS - START_S) / BEAT_S - b;
                 double speed = TRAVEL * Math.PI / (2 * BEAT_S) * Math.sin(Math.PI * phase);
