@@ -4,7 +4,7 @@ import java.util.List;
 import tuttarco.seats.Player;
 
 /**
- * One bow arm over the whole clip, one sample a frame, in time order.
+ * One bow arm over the whole clip, in time order; a sample a frame, or fewer where frames come very quickly.
  *
  * @param signConfidence how likely it is, 0.5 to 1, that positive velocity really is towards the tip
  */

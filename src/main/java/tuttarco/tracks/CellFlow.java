@@ -40,6 +40,12 @@ final class CellFlow implements AutoCloseable {
     /** Age of the earlier frame, seconds; chosen on rendered scenes: 0.033 loses shaken scenes, 0.2 quick strokes. */
     private static final double BASELINE_S = 0.066;
 
+    /**
+     * Frames that follow another sooner than this, seconds, are passed over: from 50 frames a second on every other one
+     * tells nothing more (rendered scenes) and costs as much.
+     */
+    private static final double LEAST_STEP_S = 0.028;
+
     /** Farneback's parameters, measured on real clips: levels, window in pixels, iterations, neighbourhood, its sigma. */
     private static final int LEVELS = 4;
 
@@ -86,8 +92,11 @@ final class CellFlow implements AutoCloseable {
      */
     record Motion(double fromS, double toS, float[] shift) {}
 
-    /** Takes the next frame. Empty for the first. */
+    /** Takes the next frame. Empty for the first, and for frames that come too soon after another. */
     Optional<Motion> advance(Frame frame) {
+        if (!recent.isEmpty() && frame.timeS() - recent.getLast().timeS() < LEAST_STEP_S) {
+            return Optional.empty();
+        }
         Mat now = spare.isEmpty() ? new Mat() : spare.pop();
         try (Mat seat = new Mat(frame.grey(), box)) {
             resize(seat, now, working, 0, 0, INTER_AREA);
