@@ -97,7 +97,7 @@ public final class SectionReader {
         for (Reading reading : readings) {
             if (unseen(reading)) {
                 notes.add(Plain.text(reading.player().label())
-                        + " could not be seen: too dark, too small, or nothing moves there.");
+                        + " could not be seen: too dark, too small, or too few frames a second.");
             }
         }
         return notes;

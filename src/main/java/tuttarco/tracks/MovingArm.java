@@ -5,7 +5,8 @@ package tuttarco.tracks;
  *
  * <p>The median of all cells stands for body, camera and background and is taken off; over the cells on the bow's side the
  * mean is then taken with the cube of each cell's speed as weight, so that the fast hand counts and the quiet rest does
- * not, wherever in the box the hand is just now.
+ * not, wherever in the box the hand is just now. (On rendered scenes the square loses swaying and shaken players to the body, the
+ * fourth power is no better.)
  */
 final class MovingArm {
     /**
