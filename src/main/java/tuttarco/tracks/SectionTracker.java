@@ -46,7 +46,7 @@ public final class SectionTracker {
     }
 
     /** Tracks of all players and the end of what could be read, seconds; zero if there was no frame. */
-    public record Tracked(List<ArmTrack> tracks, double endS, int frames) {}
+    public record Tracked(List<ArmTrack> tracks, double endS) {}
 
     /**
      * Reads the clip to its end.
@@ -89,10 +89,7 @@ public final class SectionTracker {
         }
         await(running);
         double endS = last.map(SectionTracker::endOf).orElse(0.0);
-        return new Tracked(
-                arms.stream().map(a -> a.finish(endS)).toList(),
-                endS,
-                last.map(f -> f.index() + 1).orElse(0));
+        return new Tracked(arms.stream().map(a -> a.finish(endS)).toList(), endS);
     }
 
     /** When the clip's last frame ends: it lasts as long as a frame on average. */
