@@ -29,6 +29,8 @@ class HouseTest {
             .definedBy("tuttarco.video..")
             .layer("seats")
             .definedBy("tuttarco.seats..")
+            .layer("pose")
+            .definedBy("tuttarco.pose..")
             .layer("tracks")
             .definedBy("tuttarco.tracks..")
             .layer("strokes")
@@ -63,8 +65,10 @@ class HouseTest {
             .mayOnlyAccessLayers("files")
             .whereLayer("seats")
             .mayOnlyAccessLayers("bow", "files")
+            .whereLayer("pose")
+            .mayOnlyAccessLayers("files", "seats", "video")
             .whereLayer("tracks")
-            .mayOnlyAccessLayers("bow", "seats", "signal", "video")
+            .mayOnlyAccessLayers("bow", "seats", "signal", "video", "pose")
             .whereLayer("strokes")
             .mayOnlyAccessLayers("bow", "seats", "signal", "tracks")
             .whereLayer("score")
@@ -95,7 +99,12 @@ class HouseTest {
     @ArchTest
     static final ArchRule INFERENCE_NEVER_SEES_THE_MARKING = noClasses()
             .that()
-            .resideInAnyPackage("tuttarco.tracks..", "tuttarco.strokes..", "tuttarco.video..", "tuttarco.seats..")
+            .resideInAnyPackage(
+                    "tuttarco.tracks..",
+                    "tuttarco.strokes..",
+                    "tuttarco.video..",
+                    "tuttarco.seats..",
+                    "tuttarco.pose..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tuttarco.score..", "tuttarco.beats..", "tuttarco.compare..", "tuttarco.take..");
@@ -109,9 +118,9 @@ class HouseTest {
             .resideInAnyPackage("org.bytedeco.ffmpeg..", "org.bytedeco.javacv..");
 
     @ArchTest
-    static final ArchRule ONLY_VIDEO_AND_TRACKS_KNOW_OPENCV = noClasses()
+    static final ArchRule ONLY_VIDEO_POSE_AND_TRACKS_KNOW_OPENCV = noClasses()
             .that()
-            .resideOutsideOfPackages("tuttarco.video..", "tuttarco.tracks..")
+            .resideOutsideOfPackages("tuttarco.video..", "tuttarco.pose..", "tuttarco.tracks..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.bytedeco..");

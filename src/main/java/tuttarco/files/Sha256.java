@@ -15,13 +15,23 @@ public final class Sha256 {
 
     public static String of(Path file) throws InputException {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            MessageDigest digest = digest();
             try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
                 in.transferTo(java.io.OutputStream.nullOutputStream());
             }
             return HexFormat.of().formatHex(digest.digest());
         } catch (IOException e) {
             throw new InputException(InputBytes.name(file) + " can't be read to its end; check the disk it is on.", e);
+        }
+    }
+
+    public static String of(byte[] bytes) {
+        return HexFormat.of().formatHex(digest().digest(bytes));
+    }
+
+    private static MessageDigest digest() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

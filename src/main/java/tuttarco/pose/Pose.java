@@ -1,0 +1,83 @@
+package tuttarco.pose;
+
+import java.util.List;
+
+/**
+ * A person in a picture. Left and right are the person's own.
+ *
+ * @param landmarks the model's 33 points of the body, in its order
+ * @param centre middle of the hips, as the model sees it for choosing the next crop
+ * @param rim a point on the circle about the centre that holds the whole person
+ * @param person probability that the crop shows a person
+ */
+public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, double person) {
+    /** Points of the body: head 0 to 10, arms and hands to 22, legs from 23 on. */
+    public static final int LANDMARKS = 33;
+
+    public Pose {
+        if (landmarks.size() != LANDMARKS) {
+            throw new IllegalArgumentException("a pose has " + LANDMARKS + " landmarks, not " + landmarks.size());
+        }
+        if (!(person >= 0 && person <= 1)) {
+            throw new IllegalArgumentException("a probability lies in 0 to 1: " + person);
+        }
+        landmarks = List.copyOf(landmarks);
+    }
+
+    public Landmark nose() {
+        return landmarks.get(0);
+    }
+
+    public Landmark leftEar() {
+        return landmarks.get(7);
+    }
+
+    public Landmark rightEar() {
+        return landmarks.get(8);
+    }
+
+    public Landmark leftShoulder() {
+        return landmarks.get(11);
+    }
+
+    public Landmark rightShoulder() {
+        return landmarks.get(12);
+    }
+
+    public Landmark leftElbow() {
+        return landmarks.get(13);
+    }
+
+    public Landmark rightElbow() {
+        return landmarks.get(14);
+    }
+
+    public Landmark leftWrist() {
+        return landmarks.get(15);
+    }
+
+    public Landmark rightWrist() {
+        return landmarks.get(16);
+    }
+
+    public Landmark leftIndex() {
+        return landmarks.get(19);
+    }
+
+    public Landmark rightIndex() {
+        return landmarks.get(20);
+    }
+
+    public Landmark leftHip() {
+        return landmarks.get(23);
+    }
+
+    public Landmark rightHip() {
+        return landmarks.get(24);
+    }
+
+    /** Distance of the shoulders as seen, pixels; short where the player turns. */
+    public double shoulderWidthPx() {
+        return leftShoulder().distancePx(rightShoulder());
+    }
+}
