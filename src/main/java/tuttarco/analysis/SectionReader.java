@@ -3,24 +3,25 @@ package tuttarco.analysis;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
+import java.util.function.Supplier;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
+import tuttarco.pose.PoseModel;
 import tuttarco.seats.Player;
 import tuttarco.strokes.HiddenMarkovReader;
 import tuttarco.strokes.Reading;
 import tuttarco.strokes.StrokeKind;
 import tuttarco.strokes.StrokeReader;
-import tuttarco.tracks.ArmTracker;
-import tuttarco.tracks.FlowArmTracker;
+import tuttarco.tracks.ArmTrackers;
 import tuttarco.tracks.SectionTracker;
 import tuttarco.tracks.SectionTracker.Tracked;
 import tuttarco.video.Clip;
 
 /** From a clip and its seats to what each player's bow did. The marking is unknown here. */
 public final class SectionReader {
-    private final Function<Player, ArmTracker> trackers;
+    private final Supplier<ArmTrackers> trackers;
     private final StrokeReader reader;
     private final int workers;
     private final String settings;
@@ -29,21 +30,22 @@ public final class SectionReader {
      * @param workers how many arms are followed at a time; changes nothing in what is read
      * @param settings the trackers' and the reader's settings in words, for the results
      */
-    public SectionReader(Function<Player, ArmTracker> trackers, StrokeReader reader, int workers, String settings) {
+    public SectionReader(Supplier<ArmTrackers> trackers, StrokeReader reader, int workers, String settings) {
         this.trackers = trackers;
         this.settings = settings;
         this.reader = reader;
         this.workers = workers;
     }
 
-    /** Flow and hidden Markov model, on all cores. */
+    /** Poses where the model is at hand, flow and hidden Markov model, on all cores. */
     public static SectionReader standard() {
         HiddenMarkovReader.Settings settings = HiddenMarkovReader.Settings.DEFAULT;
+        Optional<PoseModel> model = PoseModel.installed();
         return new SectionReader(
-                FlowArmTracker::new,
+                () -> model.map(ArmTrackers::byBody).orElseGet(ArmTrackers::byFlow),
                 new HiddenMarkovReader(settings),
                 Runtime.getRuntime().availableProcessors(),
-                "optical flow; hidden Markov model " + settings);
+                (model.isPresent() ? "poses and optical flow" : "optical flow") + "; hidden Markov model " + settings);
     }
 
     /** What a reader of the results needs to repeat the reading, in words. */
@@ -60,12 +62,13 @@ public final class SectionReader {
      */
     public SectionReading read(Path video, List<Player> players, Progress progress)
             throws InputException, NothingSeenException, InterruptedException {
-        try (Clip clip = Clip.open(video)) {
+        try (Clip clip = Clip.open(video);
+                ArmTrackers arms = trackers.get()) {
             for (Player player : players) {
                 requireInside(player, clip);
             }
             double lengthS = clip.facts().durationS().orElse(0.0);
-            Tracked tracked = new SectionTracker(trackers, workers)
+            Tracked tracked = new SectionTracker(arms::of, workers)
                     .track(clip, players, timeS -> progress.reached(timeS, lengthS));
             List<Reading> readings = tracked.tracks().stream().map(reader::read).toList();
             if (readings.stream().allMatch(SectionReader::unseen)) {

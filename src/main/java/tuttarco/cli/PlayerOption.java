@@ -2,6 +2,7 @@ package tuttarco.cli;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -33,10 +34,12 @@ final class PlayerOption implements ITypeConverter<Player> {
                         + Arrays.stream(Instrument.values())
                                 .map(Instrument::word)
                                 .collect(Collectors.joining(", "))));
-        Facing facing = Facing.ofWord(form.group("facing").toLowerCase(Locale.ROOT))
-                .orElseThrow(() -> new TypeConversionException("'" + form.group("facing")
-                        + "' is no facing; choose from "
-                        + Arrays.stream(Facing.values()).map(Facing::word).collect(Collectors.joining(", "))));
+        String word = form.group("facing").toLowerCase(Locale.ROOT);
+        Optional<Facing> facing = Facing.ofWord(word);
+        if (facing.isEmpty() && !word.equals(Facing.AUTO)) {
+            throw new TypeConversionException("'" + form.group("facing") + "' is no facing; choose from " + Facing.AUTO
+                    + ", " + Arrays.stream(Facing.values()).map(Facing::word).collect(Collectors.joining(", ")));
+        }
         try {
             SeatBox seat = new SeatBox(number(form, "x"), number(form, "y"), number(form, "w"), number(form, "h"));
             return new Player(form.group("name"), 1, Place.OUTSIDE, instrument, seat, facing, false);

@@ -1,5 +1,6 @@
 package tuttarco.demo;
 
+import java.util.Optional;
 import java.util.Random;
 import tuttarco.bow.Instrument;
 import tuttarco.seats.Facing;
@@ -52,7 +53,7 @@ record Performer(
 
     /** The player in a seat box. The first player leads. */
     Player player(SeatBox seat) {
-        return new Player(label(), desk(), place(), instrument, seat, facing, index == 0);
+        return new Player(label(), desk(), place(), instrument, seat, Optional.of(facing), index == 0);
     }
 
     /** Joints at a time, in the player's own axes. */

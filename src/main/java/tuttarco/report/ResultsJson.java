@@ -17,6 +17,7 @@ import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Lag;
+import tuttarco.seats.Facing;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
 import tuttarco.strokes.Stroke;
@@ -80,7 +81,7 @@ public final class ResultsJson implements Output {
             json.writeNumberField("desk", p.desk());
             json.writeStringField("place", p.place().word());
             json.writeStringField("instrument", p.instrument().word());
-            json.writeStringField("facing", p.facing().word());
+            json.writeStringField("facing", p.facing().map(Facing::word).orElse(Facing.AUTO));
             json.writeBooleanField("leader", p.leader());
             json.writeArrayFieldStart("seat_px");
             json.writeNumber(p.seat().xPx());

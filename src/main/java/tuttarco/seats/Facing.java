@@ -20,6 +20,9 @@ public enum Facing {
     LEFT(270),
     AWAY_LEFT(315);
 
+    /** The word for a facing that is not declared but seen. */
+    public static final String AUTO = "auto";
+
     private final int azimuthDeg;
 
     Facing(int azimuthDeg) {

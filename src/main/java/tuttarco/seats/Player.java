@@ -1,5 +1,6 @@
 package tuttarco.seats;
 
+import java.util.Optional;
 import tuttarco.bow.Instrument;
 
 /**
@@ -7,10 +8,17 @@ import tuttarco.bow.Instrument;
  *
  * @param label what the player is called in the outputs; any text without control characters, at most 200 characters
  * @param desk number of the desk, counted from the front, from 1
+ * @param facing where the chest points, if that was declared
  * @param leader whether this player leads the section; a section has at most one leader
  */
 public record Player(
-        String label, int desk, Place place, Instrument instrument, SeatBox seat, Facing facing, boolean leader) {
+        String label,
+        int desk,
+        Place place,
+        Instrument instrument,
+        SeatBox seat,
+        Optional<Facing> facing,
+        boolean leader) {
     public static final int LONGEST_LABEL = 200;
 
     public Player {

@@ -27,6 +27,11 @@ public record Axis(double x, double y) {
             xy += dx * dy;
             yy += dy * dy;
         }
+        return principal(xx, xy, yy);
+    }
+
+    /** The first principal axis of second moments. */
+    static Axis principal(double xx, double xy, double yy) {
         double angleRad = 0.5 * Math.atan2(2 * xy, xx - yy);
         return new Axis(Math.cos(angleRad), Math.sin(angleRad));
     }

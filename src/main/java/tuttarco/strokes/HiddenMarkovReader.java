@@ -38,8 +38,8 @@ public final class HiddenMarkovReader implements StrokeReader {
      * @param restS typical time from one rest to the next, seconds
      * @param stillS typical length of a rest, seconds
      * @param independentPerS independent samples a second in a smoothed track: twice its cut-off of 4 Hz
-     * @param restNoise velocity of a resting arm, seat heights per second
-     * @param slowestBowing least scale of bow speed, seat heights per second; a slower arm rests
+     * @param restNoise velocity of a resting arm, shoulder widths per second
+     * @param slowestBowing least scale of bow speed, shoulder widths per second; a slower arm rests
      * @param leastConfidence a direction less sure than this is not claimed
      */
     public record Settings(
@@ -50,7 +50,7 @@ public final class HiddenMarkovReader implements StrokeReader {
             double restNoise,
             double slowestBowing,
             double leastConfidence) {
-        public static final Settings DEFAULT = new Settings(0.7, 20, 1.5, 8, 0.008, 0.04, 0.6);
+        public static final Settings DEFAULT = new Settings(0.7, 20, 1.5, 8, 0.02, 0.1, 0.6);
 
         public Settings {
             if (!(strokeS > 0
@@ -83,7 +83,7 @@ public final class HiddenMarkovReader implements StrokeReader {
             int end = endOfRun(samples, first);
             double untilS = end == samples.size() ? track.endS() : midS(samples.get(end - 1), samples.get(end));
             if (untilS > cursorS) {
-                strokes.addAll(spans(samples.subList(first, end), cursorS, untilS, track.signConfidence()));
+                strokes.addAll(spans(samples.subList(first, end), cursorS, untilS));
                 cursorS = untilS;
             }
             first = end;
@@ -104,7 +104,7 @@ public final class HiddenMarkovReader implements StrokeReader {
         return end;
     }
 
-    private List<Stroke> spans(List<ArmSample> samples, double startS, double endS, double signConfidence) {
+    private List<Stroke> spans(List<ArmSample> samples, double startS, double endS) {
         List<ArmSample.Seen> run = samples.stream()
                 .filter(ArmSample.Seen.class::isInstance)
                 .map(ArmSample.Seen.class::cast)
@@ -124,8 +124,7 @@ public final class HiddenMarkovReader implements StrokeReader {
             }
             double untilS = i == path.length ? endS : changeS(run, path, i);
             if (untilS > cursorS) {
-                double[] mean = mean(posterior, first, i);
-                strokes.add(stroke(cursorS, untilS, path[first], mean, signConfidence));
+                strokes.add(stroke(cursorS, untilS, path[first], mean(posterior, run, first, i)));
                 cursorS = untilS;
             }
             first = i;
@@ -133,24 +132,25 @@ public final class HiddenMarkovReader implements StrokeReader {
         return strokes;
     }
 
-    private Stroke stroke(double startS, double endS, int state, double[] posterior, double signConfidence) {
+    private Stroke stroke(double startS, double endS, int state, double[] posterior) {
         if (state == STILL) {
             return new Stroke(startS, endS, StrokeKind.STILL, Math.min(1, posterior[STILL]));
         }
-        double right = posterior[state] * signConfidence + posterior[1 - state] * (1 - signConfidence);
-        double confidence = Math.min(1, right);
+        double confidence = Math.min(1, posterior[state]);
         StrokeKind kind = confidence < settings.leastConfidence()
                 ? StrokeKind.UNSURE
                 : state == DOWN ? StrokeKind.DOWN : StrokeKind.UP;
         return new Stroke(startS, endS, kind, confidence);
     }
 
-    private static double[] mean(double[][] rows, int first, int end) {
-        double[] mean = new double[rows[first].length];
+    /** Mean chance of each state over a span, mixed with the chance that the track's sign is wrong. */
+    private static double[] mean(double[][] posterior, List<ArmSample.Seen> run, int first, int end) {
+        double[] mean = new double[3];
         for (int i = first; i < end; i++) {
-            for (int s = 0; s < mean.length; s++) {
-                mean[s] += rows[i][s] / (end - first);
-            }
+            double sign = run.get(i).sign();
+            mean[DOWN] += (posterior[i][DOWN] * sign + posterior[i][UP] * (1 - sign)) / (end - first);
+            mean[UP] += (posterior[i][UP] * sign + posterior[i][DOWN] * (1 - sign)) / (end - first);
+            mean[STILL] += posterior[i][STILL] / (end - first);
         }
         return mean;
     }

@@ -115,10 +115,19 @@ public final class TakeFile {
         Place side = place.field("place").oneOf(Place.values(), Place::word);
         Instrument instrument = place.field("instrument").oneOf(Instrument.values(), Instrument::word);
         SeatBox seat = seat(place.field("seat"));
-        Facing facing = place.field("facing").oneOf(Facing.values(), Facing::word);
+        Optional<Facing> facing = facing(place);
         Optional<JsonPlace> leader = place.optional("leader");
         boolean leads = leader.isPresent() && leader.get().yesOrNo();
         return place.make(() -> new Player(label, desk, side, instrument, seat, facing, leads));
+    }
+
+    /** Where it is missing or "auto", the facing is seen, not declared. */
+    private static Optional<Facing> facing(JsonPlace place) throws InputException {
+        Optional<JsonPlace> facing = place.optional("facing");
+        if (facing.isEmpty() || facing.get().text().equals(Facing.AUTO)) {
+            return Optional.empty();
+        }
+        return Optional.of(facing.get().oneOf(Facing.values(), Facing::word));
     }
 
     private static SeatBox seat(JsonPlace place) throws InputException {

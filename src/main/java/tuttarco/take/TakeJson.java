@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tuttarco.files.OutputException;
 import tuttarco.files.Plain;
+import tuttarco.seats.Facing;
 import tuttarco.seats.Player;
 
 /** A take as the JSON of its file. */
@@ -51,7 +52,7 @@ final class TakeJson {
                 .put("y", player.seat().yPx())
                 .put("width", player.seat().widthPx())
                 .put("height", player.seat().heightPx());
-        node.put("facing", player.facing().word());
+        node.put("facing", player.facing().map(Facing::word).orElse(Facing.AUTO));
         if (player.leader()) {
             node.put("leader", true);
         }

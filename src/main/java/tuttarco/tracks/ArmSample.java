@@ -5,14 +5,38 @@ public sealed interface ArmSample {
     /** Presentation time, seconds from the clip's start. */
     double timeS();
 
+    /** The arm was seen. */
+    sealed interface Seen extends ArmSample {
+        /**
+         * Speed of the bow hand along the bow, shoulder widths of the player per second; positive towards the tip
+         * (down-bow).
+         */
+        double velocity();
+
+        /** Standard deviation of the velocity, same unit. */
+        double noise();
+
+        /** How likely it is, 0.5 to 1, that positive velocity really is towards the tip. */
+        double sign();
+    }
+
     /**
-     * The arm was seen.
+     * The hand was followed by flow from where a pose last showed it; which way is down is known from the body.
      *
-     * @param velocity speed of the bow hand along the bow, in seat heights per second; positive towards the tip
-     *     (down-bow)
-     * @param noise standard deviation of that velocity, same unit
+     * @param reach distance of the bow hand from the strings in the picture, shoulder widths, as poses show it
      */
-    record Seen(double timeS, double velocity, double noise) implements ArmSample {}
+    record ByBody(double timeS, double velocity, double noise, double sign, double reach) implements Seen {
+        public ByBody {
+            requireSign(sign);
+        }
+    }
+
+    /** Flow alone was seen; which way is down is known from what was declared. */
+    record ByFlow(double timeS, double velocity, double noise, double sign) implements Seen {
+        public ByFlow {
+            requireSign(sign);
+        }
+    }
 
     /** The arm was not seen. */
     record Lost(double timeS, Reason reason) implements ArmSample {}
@@ -25,5 +49,11 @@ public sealed interface ArmSample {
         TOO_SMALL,
         /** Too few frames a second to tell one stroke from the next. */
         TOO_FEW_FRAMES
+    }
+
+    private static void requireSign(double sign) {
+        if (!(sign >= 0.5 && sign <= 1)) {
+            throw new IllegalArgumentException("how sure a sign is lies in 0.5 to 1: " + sign);
+        }
     }
 }

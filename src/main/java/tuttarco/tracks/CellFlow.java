@@ -4,6 +4,7 @@ import static org.bytedeco.opencv.global.opencv_imgproc.INTER_AREA;
 import static org.bytedeco.opencv.global.opencv_imgproc.resize;
 
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.Optional;
 import org.bytedeco.javacpp.indexer.FloatIndexer;
@@ -28,8 +29,7 @@ final class CellFlow implements AutoCloseable {
     /** Cells along each side of the seat box. */
     static final int GRID = 16;
 
-    /** Numbers a frame: x and y of each cell. */
-    static final int NUMBERS = 2 * GRID * GRID;
+    static final int CELLS = GRID * GRID;
 
     /**
      * Side of a square as large as the scaled seat, pixels. Chosen on rendered scenes: at 84 slow bows of figures seen whole
@@ -61,9 +61,10 @@ final class CellFlow implements AutoCloseable {
 
     private record Seen(double timeS, Mat picture) {}
 
+    private final Grid grid;
     private final Rect box;
     private final Size working;
-    private final double pxPerHeight;
+    private final double pxPerUnit;
     private final Size cells = new Size(GRID, GRID);
     private final Deque<Seen> recent = new ArrayDeque<>();
     private final Deque<Mat> spare = new ArrayDeque<>();
@@ -72,25 +73,86 @@ final class CellFlow implements AutoCloseable {
     private double luma;
 
     /**
-     * @param region the part of the seat to look at
-     * @param seatHeightPx height of the whole seat, the unit of all motion
+     * @param region the part of the picture to look at
+     * @param unitPx the unit of all motion, pixels of the picture
      */
-    CellFlow(SeatBox region, int seatHeightPx) {
+    CellFlow(SeatBox region, double unitPx) {
+        grid = new Grid(region);
         box = new Rect(region.xPx(), region.yPx(), region.widthPx(), region.heightPx());
         double scale = WORKING_SIDE_PX / Math.sqrt((double) region.widthPx() * region.heightPx());
         int widthPx = Math.max(GRID, (int) Math.round(scale * region.widthPx()));
         int heightPx = Math.max(GRID, (int) Math.round(scale * region.heightPx()));
         working = new Size(widthPx, heightPx);
-        pxPerHeight = (double) heightPx * seatHeightPx / region.heightPx();
+        pxPerUnit = heightPx * unitPx / region.heightPx();
     }
 
-    /**
-     * Motion of the cells.
-     *
-     * @param fromS time of the earlier frame, {@code toS} of the later, seconds
-     * @param shift what moved between them, in seat heights: x of all cells row by row, then y
-     */
-    record Motion(double fromS, double toS, float[] shift) {}
+    /** Where the cells lie in the picture, row by row. */
+    record Grid(SeatBox region) {
+        /** Middle of a cell, pixels. */
+        double xPx(int cell) {
+            return region.xPx() + (cell % GRID + 0.5) / GRID * region.widthPx();
+        }
+
+        double yPx(int cell) {
+            return region.yPx() + (cell / GRID + 0.5) / GRID * region.heightPx();
+        }
+    }
+
+    /** What moved between two frames. */
+    static final class Motion {
+        private final double fromS;
+        private final double toS;
+        private final float[] shift;
+        private final double bodyX;
+        private final double bodyY;
+
+        /**
+         * @param fromS time of the earlier frame, {@code toS} of the later, seconds
+         * @param shift what moved between them, in the flow's unit: x of all cells row by row, then y
+         */
+        Motion(double fromS, double toS, float[] shift) {
+            this.fromS = fromS;
+            this.toS = toS;
+            this.shift = shift;
+            bodyX = median(shift, 0);
+            bodyY = median(shift, CELLS);
+        }
+
+        private static double median(float[] numbers, int from) {
+            float[] sorted = Arrays.copyOfRange(numbers, from, from + CELLS);
+            Arrays.sort(sorted);
+            return 0.5 * (sorted[CELLS / 2 - 1] + sorted[CELLS / 2]);
+        }
+
+        double fromS() {
+            return fromS;
+        }
+
+        double toS() {
+            return toS;
+        }
+
+        double x(int cell) {
+            return shift[cell];
+        }
+
+        double y(int cell) {
+            return shift[CELLS + cell];
+        }
+
+        /** The median over all cells, which stands for body, camera and background. */
+        double bodyX() {
+            return bodyX;
+        }
+
+        double bodyY() {
+            return bodyY;
+        }
+    }
+
+    Grid grid() {
+        return grid;
+    }
 
     /** Takes the next frame. Empty for the first, and for frames that come too soon after another. */
     Optional<Motion> advance(Frame frame) {
@@ -127,13 +189,13 @@ final class CellFlow implements AutoCloseable {
         opencv_video.calcOpticalFlowFarneback(
                 earlier, now, flow, 0.5, LEVELS, WINDOW_PX, ITERATIONS, NEIGHBOURHOOD_PX, NEIGHBOURHOOD_SIGMA_PX, 0);
         resize(flow, means, cells, 0, 0, INTER_AREA);
-        float[] numbers = new float[NUMBERS];
+        float[] numbers = new float[2 * CELLS];
         try (FloatIndexer at = means.createIndexer()) {
             for (int row = 0; row < GRID; row++) {
                 for (int column = 0; column < GRID; column++) {
                     int cell = row * GRID + column;
-                    numbers[cell] = (float) (at.get(row, column, 0) / pxPerHeight);
-                    numbers[GRID * GRID + cell] = (float) (at.get(row, column, 1) / pxPerHeight);
+                    numbers[cell] = (float) (at.get(row, column, 0) / pxPerUnit);
+                    numbers[CELLS + cell] = (float) (at.get(row, column, 1) / pxPerUnit);
                 }
             }
         }

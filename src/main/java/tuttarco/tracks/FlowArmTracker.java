@@ -1,12 +1,13 @@
 package tuttarco.tracks;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.util.ResizableDoubleArray;
 import tuttarco.seats.Player;
+import tuttarco.seats.SeatBox;
 import tuttarco.signal.Axis;
-import tuttarco.signal.LocalQuadratic;
 import tuttarco.video.Frame;
 
 /**
@@ -21,11 +22,8 @@ import tuttarco.video.Frame;
  * round; the sign's confidence drops where the two cues are weak or disagree.
  */
 public final class FlowArmTracker implements ArmTracker {
-    /** Half width of the smoothing window, seconds; on 30 frames a second it passes about 4 Hz, faster than strokes. */
-    private static final LocalQuadratic SMOOTHING = new LocalQuadratic(0.17);
-
     /** Frames darker than this, luma 0 to 255, show nothing that could be followed. */
-    private static final double DARK_LUMA = 8;
+    static final double DARK_LUMA = 8;
 
     /** A seat box lower than this, pixels, does not hold an arm that flow could follow. */
     private static final int SMALLEST_BOX_PX = 32;
@@ -33,8 +31,11 @@ public final class FlowArmTracker implements ArmTracker {
     /** With fewer frames a second a stroke of a quarter second has less than three. */
     private static final double FEWEST_FRAMES_PER_S = 10;
 
+    /** Height of a seat's arm region, shoulder widths; measured on a real seat drawn round an upper body: 2.4. */
+    private static final double SHOULDER_WIDTHS_HIGH = 2.5;
+
     private final Player player;
-    private final DownBow downBow;
+    private final Optional<DownBow> downBow;
     private final CellFlow flow;
     private final MovingArm arm;
     private final ResizableDoubleArray timesS = new ResizableDoubleArray();
@@ -46,8 +47,9 @@ public final class FlowArmTracker implements ArmTracker {
 
     public FlowArmTracker(Player player) {
         this.player = player;
-        downBow = DownBow.of(player.instrument(), player.facing());
-        flow = new CellFlow(ArmRegion.of(player), player.seat().heightPx());
+        downBow = player.facing().map(facing -> DownBow.of(player.instrument(), facing));
+        SeatBox region = ArmRegion.of(player);
+        flow = new CellFlow(region, region.heightPx() / SHOULDER_WIDTHS_HIGH);
         arm = new MovingArm(downBow);
     }
 
@@ -56,7 +58,7 @@ public final class FlowArmTracker implements ArmTracker {
         Optional<CellFlow.Motion> moved = flow.advance(frame);
         if (moved.isPresent()) {
             CellFlow.Motion motion = moved.get();
-            ArmMotion bow = arm.in(motion.shift(), motion.toS() - motion.fromS());
+            ArmMotion bow = arm.in(motion);
             // what moved between two frames belongs to the time between them
             timesS.addElement((motion.fromS() + motion.toS()) / 2);
             vx.addElement(bow.vx());
@@ -76,22 +78,26 @@ public final class FlowArmTracker implements ArmTracker {
             for (double timeS : t) {
                 lost.add(new ArmSample.Lost(timeS, hopeless.orElseThrow()));
             }
-            return new ArmTrack(player, 0, endS, 0.5, lost);
+            return new ArmTrack(player, 0, endS, lost);
         }
-        double[] sx = SMOOTHING.smooth(t, vx.getElements());
-        double[] sy = SMOOTHING.smooth(t, vy.getElements());
+        double[] sx = HandFollower.SMOOTHING.smooth(t, vx.getElements());
+        double[] sy = HandFollower.SMOOTHING.smooth(t, vy.getElements());
         Axis axis = Axis.principal(sx, sy);
-        BowSign sign = BowSign.judge(downBow, axis, t, sx, sy, placeX.getElements(), placeY.getElements());
+        BowSign sign = downBow.map(
+                        way -> BowSign.judge(way, axis, t, sx, sy, placeX.getElements(), placeY.getElements()))
+                .orElse(new BowSign(axis, 0.5));
         Axis down = sign.down();
         List<ArmSample> samples = new ArrayList<>(t.length);
-        double[] noise = SideMotion.noise(down, t, sx, sy);
+        Axis[] downs = new Axis[t.length];
+        Arrays.fill(downs, down);
+        double[] noise = SideMotion.noise(downs, t, sx, sy);
         for (int i = 0; i < t.length; i++) {
             samples.add(
                     dark.get(i)
                             ? new ArmSample.Lost(t[i], ArmSample.Reason.TOO_DARK)
-                            : new ArmSample.Seen(t[i], down.along(sx[i], sy[i]), noise[i]));
+                            : new ArmSample.ByFlow(t[i], down.along(sx[i], sy[i]), noise[i], sign.confidence()));
         }
-        return new ArmTrack(player, 0, endS, sign.confidence(), samples);
+        return new ArmTrack(player, 0, endS, samples);
     }
 
     private Optional<ArmSample.Reason> hopeless(double[] t) {

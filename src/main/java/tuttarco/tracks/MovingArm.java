@@ -1,5 +1,7 @@
 package tuttarco.tracks;
 
+import java.util.Optional;
+
 /**
  * Finds the bow arm in a seat's cell flow: the part that moves most against the rest of the body.
  *
@@ -15,24 +17,23 @@ final class MovingArm {
      */
     private static final double BOW_SIDE = 0.625;
 
-    /** Slower than this, seat heights between two frames, nothing moves: 1/50 of a working pixel. */
-    private static final double NOTHING_MOVES = 0.02 / CellFlow.WORKING_SIDE_PX;
+    /** Slower than this, shoulder widths between two frames, nothing moves: about 1/50 of a working pixel. */
+    private static final double NOTHING_MOVES = 0.0005;
 
     private final int firstColumn;
     private final int endColumn;
-    private final float[] sorted = new float[CellFlow.GRID * CellFlow.GRID];
 
-    MovingArm(DownBow downBow) {
+    /**
+     * @param downBow tells the bow's side; without it the arm is looked for on both
+     */
+    MovingArm(Optional<DownBow> downBow) {
         int columns = (int) Math.round(BOW_SIDE * CellFlow.GRID);
-        firstColumn = downBow.leadsRight() ? CellFlow.GRID - columns : 0;
-        endColumn = downBow.leadsLeft() ? columns : CellFlow.GRID;
+        firstColumn = downBow.filter(DownBow::leadsRight).isPresent() ? CellFlow.GRID - columns : 0;
+        endColumn = downBow.filter(DownBow::leadsLeft).isPresent() ? columns : CellFlow.GRID;
     }
 
-    /** Motion of the arm from the cells' motion in seat heights. */
-    ArmMotion in(float[] cells, double frameS) {
-        int count = CellFlow.GRID * CellFlow.GRID;
-        double bodyX = median(cells, 0);
-        double bodyY = median(cells, count);
+    /** Motion of the arm from the cells' motion in shoulder widths. */
+    ArmMotion in(CellFlow.Motion motion) {
         double weight = 0;
         double vx = 0;
         double vy = 0;
@@ -41,8 +42,8 @@ final class MovingArm {
         for (int row = 0; row < CellFlow.GRID; row++) {
             for (int column = firstColumn; column < endColumn; column++) {
                 int cell = row * CellFlow.GRID + column;
-                double dx = cells[cell] - bodyX;
-                double dy = cells[count + cell] - bodyY;
+                double dx = motion.x(cell) - motion.bodyX();
+                double dy = motion.y(cell) - motion.bodyY();
                 double speed = Math.hypot(dx, dy);
                 double w = speed * speed * speed;
                 weight += w;
@@ -55,13 +56,8 @@ final class MovingArm {
         if (weight < NOTHING_MOVES * NOTHING_MOVES * NOTHING_MOVES) {
             return new ArmMotion(0, 0, 0.5, 0.5);
         }
+        double frameS = motion.toS() - motion.fromS();
         return new ArmMotion(
                 vx / weight / frameS, vy / weight / frameS, px / weight / CellFlow.GRID, py / weight / CellFlow.GRID);
-    }
-
-    private double median(float[] cells, int from) {
-        System.arraycopy(cells, from, sorted, 0, sorted.length);
-        java.util.Arrays.sort(sorted);
-        return 0.5 * (sorted[sorted.length / 2 - 1] + sorted[sorted.length / 2]);
     }
 }

@@ -13,24 +13,24 @@ final class SideMotion {
     /** Share of the motion across that counts as noise along; the rest is the arm's own curved way. Rendered scenes. */
     private static final double NUISANCE = 0.3;
 
-    /** Least noise of flow, seat heights per second: a twelfth of a working pixel between two frames. Rendered scenes. */
-    private static final double FLOOR = 0.01;
+    /** Least noise of flow, shoulder widths per second: a twelfth of a working pixel between two frames. Rendered scenes. */
+    private static final double FLOOR = 0.025;
 
     private SideMotion() {}
 
     /** Standard deviation of the velocity along {@code down} at each time, same unit as the velocities. */
-    static double[] noise(Axis down, double[] timesS, double[] vx, double[] vy) {
+    static double[] noise(Axis[] down, double[] timesS, double[] vx, double[] vy) {
         double[] noise = new double[timesS.length];
         double sum = 0;
         int first = 0;
         int end = 0;
         for (int i = 0; i < timesS.length; i++) {
             while (end < timesS.length && timesS[end] <= timesS[i] + POOL_S) {
-                sum += square(down.across(vx[end], vy[end]));
+                sum += square(down[end].across(vx[end], vy[end]));
                 end++;
             }
             while (timesS[first] < timesS[i] - POOL_S) {
-                sum -= square(down.across(vx[first], vy[first]));
+                sum -= square(down[first].across(vx[first], vy[first]));
                 first++;
             }
             noise[i] = Math.hypot(FLOOR, NUISANCE * Math.sqrt(Math.max(0, sum) / (end - first)));

@@ -1,0 +1,45 @@
+package tuttarco.tracks;
+
+import tuttarco.pose.PoseModel;
+import tuttarco.pose.PoseNets;
+import tuttarco.seats.Player;
+
+/** Makes the trackers of a section and holds what they share. */
+public interface ArmTrackers extends AutoCloseable {
+    /** A tracker for one player; the caller closes it before this. */
+    ArmTracker of(Player player);
+
+    @Override
+    void close();
+
+    /** Flow alone. */
+    static ArmTrackers byFlow() {
+        return new ArmTrackers() {
+            @Override
+            public ArmTracker of(Player player) {
+                return new FlowArmTracker(player);
+            }
+
+            @Override
+            public void close() {
+                // nothing is shared
+            }
+        };
+    }
+
+    /** Poses and flow. */
+    static ArmTrackers byBody(PoseModel model) {
+        PoseNets nets = new PoseNets(model);
+        return new ArmTrackers() {
+            @Override
+            public ArmTracker of(Player player) {
+                return new BodyArmTracker(player, nets);
+            }
+
+            @Override
+            public void close() {
+                nets.close();
+            }
+        };
+    }
+}

@@ -1,0 +1,141 @@
+package tuttarco.tracks;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.math3.util.ResizableDoubleArray;
+import tuttarco.pose.Crop;
+import tuttarco.pose.PersonFinder;
+import tuttarco.pose.Pose;
+import tuttarco.pose.PoseNets;
+import tuttarco.seats.Player;
+import tuttarco.video.Frame;
+
+/**
+ * Follows a bow arm by poses at key times and by optical flow between them.
+ *
+ * <p>A pose tells where shoulders, trunk and hands are: from it follow the part of the picture to look at, whatever the
+ * seat box, the unit of all motion, which hand bows, and which way is down. Flow tells the fine motion of the hand. Poses
+ * are dear, so they are taken often at first and then once in a while.
+ *
+ * <p>Until the player was found in the seat, flow alone is read.
+ */
+public final class BodyArmTracker implements ArmTracker {
+    /** Poses come this quickly while the clip is young, seconds, and for so long; then once a {@link #LATER_S}. */
+    private static final double EARLY_S = 0.25;
+
+    private static final double EARLY_UNTIL_S = 2;
+    private static final double LATER_S = 1;
+
+    /** So long after a vain search for the player the next one comes, seconds; a search costs ten poses and more. */
+    private static final double SEARCH_S = 1;
+
+    /** Frame times are rounded; a frame this little before its time is in time, seconds. */
+    private static final double IN_TIME_S = 0.005;
+
+    private final Player player;
+    private final PoseNets nets;
+    private final FlowArmTracker byFlow;
+    private final List<KeyPose> poses = new ArrayList<>();
+    private final ResizableDoubleArray darkS = new ResizableDoubleArray();
+    private Optional<Following> following = Optional.empty();
+    private double nextPoseS;
+
+    /** What is known once the player was found. */
+    private static final class Following implements AutoCloseable {
+        Crop crop;
+        BodyRegion region;
+        CellFlow flow;
+        final Map<KeyPose.Hand, HandFollower> hands = new EnumMap<>(KeyPose.Hand.class);
+
+        @Override
+        public void close() {
+            flow.close();
+        }
+    }
+
+    public BodyArmTracker(Player player, PoseNets nets) {
+        this.player = player;
+        this.nets = nets;
+        byFlow = new FlowArmTracker(player);
+    }
+
+    @Override
+    public void accept(Frame frame) {
+        if (frame.timeS() >= nextPoseS - IN_TIME_S) {
+            look(frame);
+        }
+        if (following.isPresent()) {
+            follow(following.get(), frame);
+        } else {
+            byFlow.accept(frame);
+        }
+    }
+
+    private void look(Frame frame) {
+        if (following.isEmpty()) {
+            Optional<Pose> found = nets.with(net -> PersonFinder.find(net, frame.grey(), player.seat()));
+            nextPoseS = frame.timeS() + (found.isPresent() ? EARLY_S : SEARCH_S);
+            found.ifPresent(pose -> start(new KeyPose(frame.timeS(), pose), frame));
+            return;
+        }
+        nextPoseS = frame.timeS() + (frame.timeS() < EARLY_UNTIL_S ? EARLY_S : LATER_S);
+        Following now = following.get();
+        Pose pose = nets.with(net -> net.estimate(frame.grey(), now.crop));
+        if (pose.person() < PersonFinder.A_PERSON) {
+            return;
+        }
+        now.crop = now.crop.next(pose);
+        KeyPose key = new KeyPose(frame.timeS(), pose);
+        poses.add(key);
+        now.hands.forEach((hand, follower) -> follower.seenAt(key.hand(hand)));
+        if (now.region.left(key)) {
+            now.flow.close();
+            lookAround(now, key, frame);
+        }
+    }
+
+    private void start(KeyPose key, Frame frame) {
+        poses.add(key);
+        Following now = new Following();
+        now.crop = Crop.around(key.pose());
+        for (KeyPose.Hand hand : KeyPose.Hand.values()) {
+            now.hands.put(hand, new HandFollower(key.hand(hand)));
+        }
+        lookAround(now, key, frame);
+        following = Optional.of(now);
+    }
+
+    private static void lookAround(Following now, KeyPose key, Frame frame) {
+        now.region = BodyRegion.around(key);
+        now.flow = new CellFlow(now.region.box(frame.grey().cols(), frame.grey().rows()), now.region.shoulderWidthPx());
+    }
+
+    private void follow(Following now, Frame frame) {
+        Optional<CellFlow.Motion> moved = now.flow.advance(frame);
+        if (moved.isPresent()) {
+            now.hands.values().forEach(h -> h.accept(moved.get(), now.flow.grid(), now.region.shoulderWidthPx()));
+            if (now.flow.luma() < FlowArmTracker.DARK_LUMA) {
+                darkS.addElement((moved.get().fromS() + moved.get().toS()) / 2);
+            }
+        }
+    }
+
+    @Override
+    public ArmTrack finish(double endS) {
+        if (following.isEmpty()) {
+            return byFlow.finish(endS);
+        }
+        List<ArmSample> samples = new ArrayList<>(byFlow.finish(endS).samples());
+        samples.addAll(BowArm.of(player, following.get().hands, poses).samples());
+        return new ArmTrack(player, 0, endS, samples);
+    }
+
+    @Override
+    public void close() {
+        byFlow.close();
+        following.ifPresent(Following::close);
+    }
+}
