@@ -1,0 +1,116 @@
+package tuttarco.pose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.bytedeco.opencv.opencv_core.Mat;
+import tuttarco.seats.SeatBox;
+import tuttarco.video.Frame;
+
+/**
+ * Finds the first crop of a player in a seat box, which may be drawn around the upper body or the whole figure, and not
+ * quite in place. From a guessed crop the model itself leads to a better one, a few times over; of several guesses the
+ * first is taken that shows a person who fills the seat, or else the best.
+ */
+public final class PersonFinder {
+    /** A seat at least this high to its width holds the whole figure; an upper body with the bow is about as wide as high. */
+    private static final double WHOLE_FIGURE = 1.25;
+
+    /** Share of a seated whole figure's height, from the top, that the upper body takes. */
+    private static final double UPPER_SHARE = 0.62;
+
+    /** Where a person's middle is, from the seat's top, and the crop's side, both in seat heights. */
+    private record Guess(double down, double side) {
+        Crop in(SeatBox seat) {
+            return new Crop(
+                    seat.xPx() + seat.widthPx() / 2.0, seat.yPx() + down * seat.heightPx(), side * seat.heightPx());
+        }
+    }
+
+    private static final Guess UPPER_BODY = new Guess(1.0, 2.5);
+    private static final Guess BETWEEN = new Guess(0.7, 1.8);
+    private static final Guess WHOLE = new Guess(0.5, 1.3);
+    private static final Guess CLOSE = new Guess(0.4, 1.1);
+
+    /** How often the model leads to a better crop. */
+    private static final int STEPS = 3;
+
+    /** A person this sure, and this well in the seat, needs no further guess. */
+    private static final double SURE = 0.9;
+
+    private static final double WELL_SEATED = 0.3;
+
+    /** With less, nobody sits here. */
+    private static final double LEAST = 0.1;
+
+    private final PoseNet net;
+
+    public PersonFinder(PoseNet net) {
+        this.net = net;
+    }
+
+    /** The crop for the next picture of the player in the seat; empty if there seems to be nobody. */
+    public Optional<Crop> in(Frame frame, SeatBox seat) {
+        Found best = null;
+        for (Guess guess : guesses(seat)) {
+            Found found = follow(frame.grey(), guess.in(seat), seat);
+            if (best == null || found.score() > best.score()) {
+                best = found;
+            }
+            if (found.person() >= SURE && found.seated() >= WELL_SEATED) {
+                break;
+            }
+        }
+        return best.score() >= LEAST ? Optional.of(best.crop()) : Optional.empty();
+    }
+
+    private static List<Guess> guesses(SeatBox seat) {
+        return holdsWholeFigure(seat)
+                ? List.of(WHOLE, CLOSE, BETWEEN, UPPER_BODY)
+                : List.of(UPPER_BODY, BETWEEN, WHOLE);
+    }
+
+    private record Found(Crop crop, double person, double seated) {
+        double score() {
+            return person * seated;
+        }
+    }
+
+    private Found follow(Mat grey, Crop guess, SeatBox seat) {
+        Crop crop = guess;
+        Pose pose = net.estimate(grey, crop);
+        for (int i = 1; i < STEPS; i++) {
+            crop = Crop.around(pose);
+            pose = net.estimate(grey, crop);
+        }
+        return new Found(Crop.around(pose), pose.person(), seated(pose, seat, grey));
+    }
+
+    /**
+     * Common area of the person's visible upper body and of where the seat holds one, over the area of both; none for a
+     * body made up from two people, one behind the other, whose head is where its chest should be.
+     */
+    private static double seated(Pose pose, SeatBox seat, Mat grey) {
+        if (!pose.upright()) {
+            return 0;
+        }
+        List<Landmark> body = pose.landmarks().subList(0, Pose.UPPER_BODY);
+        double left = Math.max(0, min(body, Landmark::xPx));
+        double top = Math.max(0, min(body, Landmark::yPx));
+        double right = Math.min(grey.cols(), -min(body, l -> -l.xPx()));
+        double bottom = Math.min(grey.rows(), -min(body, l -> -l.yPx()));
+        double bodyArea = Math.max(0, right - left) * Math.max(0, bottom - top);
+        double heightPx = seat.heightPx() * (holdsWholeFigure(seat) ? UPPER_SHARE : 1);
+        double common = Math.max(0, Math.min(right, seat.xPx() + seat.widthPx()) - Math.max(left, seat.xPx()))
+                * Math.max(0, Math.min(bottom, seat.yPx() + heightPx) - Math.max(top, seat.yPx()));
+        return common / (bodyArea + seat.widthPx() * heightPx - common);
+    }
+
+    private static boolean holdsWholeFigure(SeatBox seat) {
+        return seat.heightPx() >= WHOLE_FIGURE * seat.widthPx();
+    }
+
+    private static double min(List<Landmark> landmarks, ToDoubleFunction<Landmark> coordinate) {
+        return landmarks.stream().mapToDouble(coordinate).min().orElseThrow();
+    }
+}
