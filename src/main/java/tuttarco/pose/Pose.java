@@ -14,6 +14,9 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
     /** Points of the body: head 0 to 10, arms and hands to 22, legs from 23 on. */
     public static final int LANDMARKS = 33;
 
+    /** The first landmarks, from head to hips. */
+    static final int UPPER_BODY = 25;
+
     public Pose {
         if (landmarks.size() != LANDMARKS) {
             throw new IllegalArgumentException("a pose has " + LANDMARKS + " landmarks, not " + landmarks.size());
@@ -74,6 +77,11 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
 
     public Landmark rightHip() {
         return landmarks.get(24);
+    }
+
+    /** Whether the nose is above both shoulders. */
+    public boolean upright() {
+        return nose().yPx() < Math.min(leftShoulder().yPx(), rightShoulder().yPx());
     }
 
     /** Distance of the shoulders as seen, pixels; short where the player turns. */

@@ -1,8 +1,11 @@
 package tuttarco.pose;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -39,6 +42,21 @@ class PoseTest {
     void theShouldersAreAsFarApartAsTheyAreSeen() {
         assertEquals(1, POSE.shoulderWidthPx());
         assertEquals(5, new Landmark(1, 2, 1, 1).distancePx(new Landmark(4, 6, 1, 1)));
+    }
+
+    @Test
+    void aBodyIsUprightWhoseNoseIsAboveBothShoulders() {
+        assertTrue(withNoseAndShoulders(10, 20, 11).upright());
+        assertFalse(withNoseAndShoulders(10, 20, 9).upright());
+        assertFalse(withNoseAndShoulders(10, 9, 20).upright());
+    }
+
+    private static Pose withNoseAndShoulders(double noseYPx, double leftYPx, double rightYPx) {
+        List<Landmark> body = new ArrayList<>(NUMBERED);
+        body.set(0, new Landmark(0, noseYPx, 1, 1));
+        body.set(11, new Landmark(0, leftYPx, 1, 1));
+        body.set(12, new Landmark(0, rightYPx, 1, 1));
+        return new Pose(body, SPOT, SPOT, 1);
     }
 
     @Test
