@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.apache.commons.math3.util.ResizableDoubleArray;
 import tuttarco.pose.Crop;
 import tuttarco.pose.PersonFinder;
-import tuttarco.pose.Pose;
 import tuttarco.pose.PoseNets;
 import tuttarco.seats.Player;
 import tuttarco.video.Frame;
@@ -24,10 +23,20 @@ import tuttarco.video.Frame;
  */
 public final class BodyArmTracker implements ArmTracker {
     /** Poses come this quickly while the clip is young, seconds, and for so long; then once a {@link #LATER_S}. */
-    private static final double EARLY_S = 0.25;
+    private static final double EARLY_S = Double.parseDouble(System.getProperty("early", "0.25"));
 
-    private static final double EARLY_UNTIL_S = 2;
-    private static final double LATER_S = 1;
+    private static final double EARLY_UNTIL_S = Double.parseDouble(System.getProperty("until", "2"));
+    private static final double LATER_S = Double.parseDouble(System.getProperty("later", "1"));
+
+    private static final double DOUBTFUL_S = 0.5;
+
+    /** Shoulders seen narrower than this share of their width show a player who turns. */
+    private static final double FRONTAL = 0.8;
+
+    /** A pose at least this likely a person's is used; a clear one is this likely. */
+    private static final double LEAST_PERSON = 0.5;
+
+    private static final double CLEAR_PERSON = 0.9;
 
     /** So long after a vain search for the player the next one comes, seconds; a search costs ten poses and more. */
     private static final double SEARCH_S = 1;
@@ -76,25 +85,35 @@ public final class BodyArmTracker implements ArmTracker {
 
     private void look(Frame frame) {
         if (following.isEmpty()) {
-            Optional<Pose> found = nets.with(net -> PersonFinder.find(net, frame.grey(), player.seat()));
+            Optional<KeyPose> found = nets.with(net -> new PersonFinder(net)
+                    .in(frame, player.seat())
+                    .map(crop -> new KeyPose(frame.timeS(), net.estimate(frame.grey(), crop))));
             nextPoseS = frame.timeS() + (found.isPresent() ? EARLY_S : SEARCH_S);
-            found.ifPresent(pose -> start(new KeyPose(frame.timeS(), pose), frame));
+            found.ifPresent(pose -> start(pose, frame));
             return;
         }
-        nextPoseS = frame.timeS() + (frame.timeS() < EARLY_UNTIL_S ? EARLY_S : LATER_S);
         Following now = following.get();
-        Pose pose = nets.with(net -> net.estimate(frame.grey(), now.crop));
-        if (pose.person() < PersonFinder.A_PERSON) {
+        KeyPose key = new KeyPose(frame.timeS(), nets.with(net -> net.estimate(frame.grey(), now.crop)));
+        nextPoseS = frame.timeS() + waitS(key, now);
+        if (key.pose().person() < LEAST_PERSON) {
             return;
         }
-        now.crop = now.crop.next(pose);
-        KeyPose key = new KeyPose(frame.timeS(), pose);
+        now.crop = now.crop.next(key.pose());
         poses.add(key);
         now.hands.forEach((hand, follower) -> follower.seenAt(key.hand(hand)));
         if (now.region.left(key)) {
             now.flow.close();
             lookAround(now, key, frame);
         }
+    }
+
+    /** The next pose comes soon while little is known, or while the player turns or is hard to make out. */
+    private static double waitS(KeyPose key, Following now) {
+        if (key.timeS() < EARLY_UNTIL_S) {
+            return EARLY_S;
+        }
+        boolean turned = key.pose().shoulderWidthPx() < FRONTAL * now.region.shoulderWidthPx();
+        return turned || key.pose().person() < CLEAR_PERSON ? DOUBTFUL_S : LATER_S;
     }
 
     private void start(KeyPose key, Frame frame) {

@@ -18,25 +18,22 @@ import tuttarco.signal.HiddenMarkovChain;
  */
 record BodySign(double[] downProbability, double[] reach) {
     /** Evidence a second of perfectly clear cues, log-odds; chosen on rendered scenes. */
-    private static final double PLACE_WEIGHT = 2;
+    private static final double PLACE_WEIGHT = Double.parseDouble(System.getProperty("wp", "2"));
 
-    private static final double PARTING_WEIGHT = 2;
+    private static final double PARTING_WEIGHT = Double.parseDouble(System.getProperty("wd", "2"));
     private static final double DECLARED_WEIGHT = 1;
 
     /** No pose counts for more than this, seconds: what lies far from it, it does not tell. */
     private static final double LONGEST_S = 1;
 
     /** Mean time until the sign changes because a player turned right round, seconds. */
-    private static final double SIGN_LASTS_S = 30;
+    private static final double SIGN_LASTS_S = Double.parseDouble(System.getProperty("lasts", "30"));
 
     /** Hands part and meet again within a few strokes; poses this near are compared, seconds. */
     private static final double COMPARED_S = 2;
 
     /** Scatter of a hand's place in a pose, shoulder widths (measured: 0.12 to 0.15). */
     private static final double POSE_SCATTER = 0.15;
-
-    /** A hand nearer than this to the strings tells little by its direction, shoulder widths. */
-    private static final double NEAR = 0.5;
 
     static BodySign judge(
             Player player, KeyPose.Hand hand, List<KeyPose> poses, double[] timesS, Axis[] axes, double[] along) {
@@ -57,6 +54,17 @@ record BodySign(double[] downProbability, double[] reach) {
                     + PARTING_WEIGHT * parting(poses, sample, run, apart, k)
                     + DECLARED_WEIGHT * declared(player, hand, axes[sample[k]]);
             double logOdds = clear * countsS(poses, k);
+            if (System.getenv("DBG") != null)
+                System.err.printf(
+                        "%.2f axis %.2f,%.2f place %+.2f parting %+.2f sw %.0f person %.2f counts %.2f%n",
+                        poses.get(k).timeS(),
+                        axes[sample[k]].x(),
+                        axes[sample[k]].y(),
+                        place(player, hand, poses.get(k), axes[sample[k]]),
+                        parting(poses, sample, run, apart, k),
+                        poses.get(k).pose().shoulderWidthPx(),
+                        poses.get(k).pose().person(),
+                        countsS(poses, k));
             evidence[k] = new double[] {logOdds / 2, -logOdds / 2};
         }
         double half = Math.log(0.5);
@@ -69,15 +77,12 @@ record BodySign(double[] downProbability, double[] reach) {
         for (int k = 0; k < n; k++) {
             down[k] = Math.min(1, posterior[k][0]);
         }
-        return new BodySign(between(poses, down, timesS), carried(poses, reach, sample, run, down, timesS));
+        return new BodySign(KeyPose.between(poses, down, timesS), carried(poses, reach, sample, run, down, timesS));
     }
 
     private static double place(Player player, KeyPose.Hand hand, KeyPose pose, Axis axis) {
-        KeyPose.Place strings = pose.strings(player.instrument());
-        KeyPose.Place at = pose.hand(hand);
-        double distance = at.distancePx(strings) / pose.shoulderWidthPx();
-        double along = axis.along(at.xPx() - strings.xPx(), at.yPx() - strings.yPx()) / pose.shoulderWidthPx();
-        return along / Math.max(NEAR, distance);
+        KeyPose.Way way = pose.fromStrings(player.instrument(), hand);
+        return axis.along(way.x(), way.y());
     }
 
     /** Correlation of how far the bow has run with how far the hands are apart, over the poses near this one. */
@@ -151,23 +156,6 @@ record BodySign(double[] downProbability, double[] reach) {
         return timeS - timesS[before] < timesS[after] - timeS ? before : after;
     }
 
-    /** Values at the poses, straight lines between them, level outside. */
-    private static double[] between(List<KeyPose> poses, double[] values, double[] timesS) {
-        double[] at = new double[timesS.length];
-        int k = 0;
-        for (int i = 0; i < at.length; i++) {
-            while (k + 1 < values.length && poses.get(k + 1).timeS() <= timesS[i]) {
-                k++;
-            }
-            double fromS = poses.get(k).timeS();
-            double share = k + 1 == values.length || timesS[i] <= fromS
-                    ? 0
-                    : (timesS[i] - fromS) / (poses.get(k + 1).timeS() - fromS);
-            at[i] = share == 0 ? values[k] : (1 - share) * values[k] + share * values[k + 1];
-        }
-        return at;
-    }
-
     /** The reach of the poses, carried on between them by the motion along the axis. */
     private static double[] carried(
             List<KeyPose> poses, double[] reach, int[] sample, double[] run, double[] down, double[] timesS) {
@@ -175,8 +163,8 @@ record BodySign(double[] downProbability, double[] reach) {
         for (int k = 0; k < offset.length; k++) {
             offset[k] = reach[k] - (down[k] >= 0.5 ? run[sample[k]] : -run[sample[k]]);
         }
-        double[] carried = between(poses, offset, timesS);
-        double[] chance = between(poses, down, timesS);
+        double[] carried = KeyPose.between(poses, offset, timesS);
+        double[] chance = KeyPose.between(poses, down, timesS);
         for (int i = 0; i < carried.length; i++) {
             carried[i] = Math.max(0, carried[i] + (chance[i] >= 0.5 ? run[i] : -run[i]));
         }

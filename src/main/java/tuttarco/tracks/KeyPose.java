@@ -1,5 +1,6 @@
 package tuttarco.tracks;
 
+import java.util.List;
 import tuttarco.bow.Instrument;
 import tuttarco.pose.Landmark;
 import tuttarco.pose.Pose;
@@ -21,6 +22,12 @@ record KeyPose(double timeS, Pose pose) {
      * their side.
      */
     private static final double SHOULDERS_PER_TRUNK = 0.55;
+
+    /** A hand nearer than this to the strings tells little by its direction, shoulder widths. */
+    private static final double NEAR = 0.5;
+
+    /** A direction in the picture, at most one long. */
+    record Way(double x, double y) {}
 
     record Place(double xPx, double yPx) {
         static Place of(Landmark landmark) {
@@ -53,11 +60,11 @@ record KeyPose(double timeS, Pose pose) {
     }
 
     /**
-     * About where bow and strings meet: between the shoulders for what is held there, before the middle of the trunk for
-     * what stands on the floor (common practice, no source).
+     * About where bow and strings meet: between the shoulders for what is held there, before the hips for what stands
+     * on the floor (common practice, no source).
      */
     Place strings(Instrument instrument) {
-        return instrument.onShoulder() ? shoulders() : Place.middle(shoulders(), hips());
+        return instrument.onShoulder() ? shoulders() : hips();
     }
 
     /** Width of the shoulders if they were seen from the front, pixels; an estimate where the player shows a side. */
@@ -68,5 +75,33 @@ record KeyPose(double timeS, Pose pose) {
 
     double handsApartPx() {
         return hand(Hand.LEFT).distancePx(hand(Hand.RIGHT));
+    }
+
+    /**
+     * The way from the strings to a hand, shoulder widths; made no longer than one, so that its length tells how clear
+     * its direction is.
+     */
+    Way fromStrings(Instrument instrument, Hand hand) {
+        Place strings = strings(instrument);
+        Place at = hand(hand);
+        double unitPx = Math.max(NEAR * shoulderWidthPx(), at.distancePx(strings));
+        return new Way((at.xPx() - strings.xPx()) / unitPx, (at.yPx() - strings.yPx()) / unitPx);
+    }
+
+    /** Values at the poses, straight lines between them, level outside. */
+    static double[] between(List<KeyPose> poses, double[] values, double[] timesS) {
+        double[] at = new double[timesS.length];
+        int k = 0;
+        for (int i = 0; i < at.length; i++) {
+            while (k + 1 < values.length && poses.get(k + 1).timeS() <= timesS[i]) {
+                k++;
+            }
+            double fromS = poses.get(k).timeS();
+            double share = k + 1 == values.length || timesS[i] <= fromS
+                    ? 0
+                    : (timesS[i] - fromS) / (poses.get(k + 1).timeS() - fromS);
+            at[i] = share == 0 ? values[k] : (1 - share) * values[k] + share * values[k + 1];
+        }
+        return at;
     }
 }
