@@ -98,6 +98,42 @@ record Posture(
         return contact.plus(toHand.times(distanceM));
     }
 
+    /** The same with a violin or viola upright on the left knee. */
+    Posture onTheKnee() {
+        Vec foot = new Vec(-0.15, 0.30, hipM + 0.11);
+        Vec up = new Vec(-0.10, -0.12, 1).unit();
+        return holding(foot, foot.plus(up.times(scroll.minus(tail).length())), new Vec(0.1, 1, 0.12).unit());
+    }
+
+    /** The same with the instrument a share of the way towards where it is in another. */
+    Posture towards(Posture o, double share) {
+        Vec movedTail = tail.towards(o.tail, share);
+        Vec movedAxis = axis().towards(o.axis(), share).unit();
+        Vec movedScroll = movedTail.plus(movedAxis.times(scroll.minus(tail).length()));
+        Vec movedFront = front.towards(o.front, share);
+        return holding(
+                movedTail,
+                movedScroll,
+                movedFront.minus(movedAxis.times(movedFront.dot(movedAxis))).unit());
+    }
+
+    private Posture holding(Vec newTail, Vec newScroll, Vec newFront) {
+        return new Posture(
+                hipM,
+                leanM,
+                newTail,
+                newScroll,
+                newFront,
+                contact,
+                toHand,
+                wristFromGrip,
+                elbowPole,
+                leftPole,
+                bodyLengthM,
+                bodyWidthM,
+                kneeSpreadM);
+    }
+
     /** The longest distance of the hand from the contact that the arm reaches, at most {@link #TIP_M}. */
     double farthestM() {
         double farthest = FROG_M;
