@@ -27,9 +27,6 @@ final class Passage {
     static final String SLOW = "d4 | u4 | d4 | u2 d2 | u4 | d4";
     static final String RESTS_AND_RETAKES = "d2 r2 | d2 d2 | d1 u1 r1 d1 | d1 u1 d2 | r2 d2 | d2 u1 r1";
 
-    /** Nothing is bowed. */
-    static final String RESTS = "r4 | r4 | r4 | r4 | r4 | r4";
-
     private static final Metre COMMON_TIME = new Metre(4, 4);
 
     private Passage() {}

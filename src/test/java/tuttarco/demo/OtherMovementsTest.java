@@ -73,13 +73,13 @@ class OtherMovementsTest {
                 .toList();
         double barS = 4 * 60 / scene.tempoBpm();
         assertEquals(2, tremolo.size());
-        assertEquals(2 * barS, tremolo.get(0).lengthS(), 0.06);
+        assertEquals(barS, tremolo.get(0).lengthS(), 0.06);
         assertEquals(barS, tremolo.get(1).lengthS(), 0.06);
         assertTrue(tremolo.stream().allMatch(s -> s.kind().direction().isEmpty()));
         long strokes = performer.motion().travels().stream()
                 .filter(t -> t.kind() == StrokeKind.TREMOLO)
                 .count();
-        assertTrue(strokes / (3 * barS) >= 10, strokes + " strokes in three bars");
+        assertTrue(strokes / (2 * barS) >= 10, strokes + " strokes in two bars");
     }
 
     /** Largest distance of a bow hand from where it is at the start. */
