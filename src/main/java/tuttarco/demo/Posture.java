@@ -15,7 +15,7 @@ import tuttarco.bow.Instrument;
  * @param toHand unit direction along the stick from the contact to the bow hand
  * @param wristFromGrip from the grip at the frog to the wrist
  * @param elbowPole the side to which the bow arm's elbow points: outward and down
- * @param leftPole the same for the left arm
+ * @param leftPole the same for the left arm: down under a violin, outward beside the neck of a larger instrument
  */
 record Posture(
         double hipM,
@@ -190,7 +190,7 @@ record Posture(
                 new Vec(0.98, 0.06, -0.14).unit(),
                 underhand ? new Vec(0.03, -0.05, -0.045) : new Vec(0.03, -0.055, 0.045),
                 new Vec(0.85, -0.15, -0.45),
-                new Vec(-0.60, 0.10, -0.90),
+                new Vec(-1.0, -0.10, -0.30),
                 bodyM,
                 widthM,
                 kneeM);
