@@ -11,6 +11,7 @@ import tuttarco.bow.Instrument;
  * @param headTurnRad turn of the head away from the chest, clockwise from above
  * @param grip where the right hand holds the bow
  * @param toHand unit direction along the stick from the tip to the hand
+ * @param onShoulder whether the instrument is one of those played on the shoulder
  */
 record Stance(
         Posture posture,
@@ -23,6 +24,8 @@ record Stance(
         boolean onShoulder) {
     /** How far a lifted bow leaves the strings, metres. */
     private static final double LIFT_M = 0.07;
+    /** Height of the head's centre above the shoulder line, metres. */
+    private static final double HEAD_M = 0.235;
 
     /**
      * Playing.
@@ -70,7 +73,7 @@ record Stance(
         return new Stance(
                 posture,
                 sway.plus(by),
-                instrumentSway.plus(onShoulder ? by : by.times(0)),
+                instrumentSway.plus(onShoulder ? by : Vec.NONE),
                 headTurnRad + headTurnByRad,
                 grip,
                 toHand,
@@ -96,7 +99,4 @@ record Stance(
     Vec chest() {
         return new Vec(0, posture.leanM(), posture.hipM() + Posture.TRUNK_M).plus(sway);
     }
-
-    /** Height of the head's centre above the shoulder line, metres. */
-    private static final double HEAD_M = 0.235;
 }
