@@ -47,7 +47,7 @@ record Cell(State state, Optional<BowDirection> direction) {
         return switch (reading.played()) {
             case DOWN, UP -> State.SHOWN;
             case STILL -> State.EMPTY;
-            case UNSURE -> State.UNSURE;
+            case TREMOLO, UNSURE -> State.UNSURE;
             case UNSEEN -> State.UNSEEN;
         };
     }

@@ -11,7 +11,7 @@ import tuttarco.strokes.StrokeKind;
  * <p>Time is judged, not points. What counts is the time the reference bows within the beat, less a tolerance at both ends
  * of each of its strokes, so that a change a little early or late is no disagreement. If less than half of that time was
  * read as down or up, the beat is {@link Verdict#UNSEEN} or {@link Verdict#UNSURE}, whichever took longer; an arm that
- * holds still through a stroke is UNSURE, as a leader would not call it turned. Otherwise the longer of agreement and
+ * holds still or plays tremolo through a stroke is UNSURE, as a leader would not call it turned. Otherwise the longer of agreement and
  * opposition decides, but opposition shorter than {@link CompareSettings#leastAgainstS()} is UNSURE. Where the reference
  * itself is mostly unsure or unseen, so is the verdict; where it doesn't bow, the verdict is {@link Verdict#REST}.
  *
@@ -53,7 +53,7 @@ record Judgement(Verdict verdict, OptionalDouble confidence) {
         }
 
         double unsureS() {
-            return ofS(StrokeKind.UNSURE);
+            return ofS(StrokeKind.UNSURE) + ofS(StrokeKind.TREMOLO);
         }
 
         double unseenS() {
@@ -81,14 +81,16 @@ record Judgement(Verdict verdict, OptionalDouble confidence) {
             totalS += endS - startS;
             for (Stroke stroke : Spans.between(played, startS, endS)) {
                 double togetherS = Spans.overlapS(stroke, startS, endS);
-                if (stroke.kind() == StrokeKind.STILL || stroke.kind() == StrokeKind.UNSURE) {
-                    notClearS += togetherS;
-                } else if (stroke.kind() == core.kind()) {
-                    agreeS += togetherS;
-                    expectedAgreeS += togetherS * bothRightOrBothWrong(stroke, core);
-                } else if (stroke.kind() != StrokeKind.UNSEEN) {
-                    opposeS += togetherS;
-                    expectedAgreeS += togetherS * (1 - bothRightOrBothWrong(stroke, core));
+                switch (stroke.kind()) {
+                    case STILL, UNSURE, TREMOLO -> notClearS += togetherS;
+                    case UNSEEN -> {}
+                    case DOWN, UP -> {
+                        double clear = bothRightOrBothWrong(stroke, core);
+                        boolean agrees = stroke.kind() == core.kind();
+                        agreeS += agrees ? togetherS : 0;
+                        opposeS += agrees ? 0 : togetherS;
+                        expectedAgreeS += togetherS * (agrees ? clear : 1 - clear);
+                    }
                 }
             }
         }

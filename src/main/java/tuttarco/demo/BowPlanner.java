@@ -15,6 +15,8 @@ final class BowPlanner {
 
     private static final double SHARE_PER_S = 0.40;
     private static final double MOST_SHARE = 0.95;
+    /** The same for one stroke of a tremolo: some five centimetres. */
+    private static final double TREMOLO_SHARE = 0.1;
     /** Share of the usable bow a second beyond which a player would not hurry. */
     private static final double FASTEST_PER_S = 1.9;
     /** Longest a retake takes, seconds, and as a share of the stroke it shortens (chosen on rendered scenes). */
@@ -50,7 +52,7 @@ final class BowPlanner {
             add(note.startS(), StrokeKind.STILL, set, set != place);
         }
         double liftS = note.retaken() ? Math.min(RETAKE_S, RETAKE_SHARE * note.lengthS()) : 0;
-        add(note.endS() - liftS, StrokeKind.of(note.direction()), end(notes, i), false);
+        add(note.endS() - liftS, note.kind(), end(notes, i), false);
         if (note.retaken()) {
             add(note.endS(), StrokeKind.STILL, start(notes, i + 1), true);
         }
@@ -59,8 +61,8 @@ final class BowPlanner {
     /** Where the stroke ends: as far as it likes, but so that what follows has most of its room. */
     private double end(List<Note> notes, int i) {
         Note note = notes.get(i);
-        double own = share(note.lengthS());
-        double following = follows(notes, i) ? share(notes.get(i + 1).lengthS()) : 0;
+        double own = share(note);
+        double following = follows(notes, i) ? share(notes.get(i + 1)) : 0;
         boolean same = follows(notes, i) && notes.get(i + 1).direction() == note.direction();
         double most = FASTEST_PER_S * note.lengthS();
         double room = note.direction() == BowDirection.DOWN ? 1 - place : place;
@@ -75,9 +77,9 @@ final class BowPlanner {
 
     /** Where a stroke is set on the strings when the bow is free to choose. */
     private static double start(List<Note> notes, int i) {
-        double own = share(notes.get(i).lengthS());
+        double own = share(notes.get(i));
         if (follows(notes, i) && notes.get(i + 1).direction() == notes.get(i).direction()) {
-            own = Math.min(MOST_SHARE, own + share(notes.get(i + 1).lengthS()));
+            own = Math.min(MOST_SHARE, own + share(notes.get(i + 1)));
         }
         double margin = Math.min(0.12, (1 - own) / 2);
         return notes.get(i).direction() == BowDirection.DOWN ? margin : Math.min(1, own + margin);
@@ -87,8 +89,8 @@ final class BowPlanner {
         return i + 1 < notes.size() && !notes.get(i).retaken() && NotePlanner.adjoin(notes.get(i), notes.get(i + 1));
     }
 
-    private static double share(double lengthS) {
-        return Math.min(MOST_SHARE, LEAST_SHARE + SHARE_PER_S * lengthS);
+    private static double share(Note note) {
+        return note.tremolo() ? TREMOLO_SHARE : Math.min(MOST_SHARE, LEAST_SHARE + SHARE_PER_S * note.lengthS());
     }
 
     private void restUntil(double endS) {

@@ -3,7 +3,6 @@ package tuttarco.demo;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.GradientPaint;
-import java.awt.Graphics2D;
 import java.awt.LinearGradientPaint;
 import java.awt.RadialGradientPaint;
 import java.awt.geom.Arc2D;
@@ -14,6 +13,7 @@ import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** Gathers the parts of one thing and draws them from back to front as the camera sees them. Points are the room's. */
 final class Brush {
@@ -24,13 +24,25 @@ final class Brush {
 
     private record Part(double depthM, Runnable draw) {}
 
-    private final Graphics2D graphics;
+    private final Pen pen;
     private final Camera camera;
-    private final List<Part> parts = new ArrayList<>();
+    private final List<Part> parts;
+    private final OptionalInt bowArmOf;
 
-    Brush(Graphics2D graphics, Camera camera) {
-        this.graphics = graphics;
+    Brush(Pen pen, Camera camera) {
+        this(pen, camera, new ArrayList<>(), OptionalInt.empty());
+    }
+
+    private Brush(Pen pen, Camera camera, List<Part> parts, OptionalInt bowArmOf) {
+        this.pen = pen;
         this.camera = camera;
+        this.parts = parts;
+        this.bowArmOf = bowArmOf;
+    }
+
+    /** The same brush for what belongs to a player's bow hand and forearm; both draw when one is flushed. */
+    Brush ofBowArm(int playerIndex) {
+        return new Brush(pen, camera, parts, OptionalInt.of(playerIndex));
     }
 
     /** Draws what was gathered, the farthest first. */
@@ -47,8 +59,7 @@ final class Brush {
         later((a.depthM() + b.depthM()) / 2 - nearerM, () -> {
             double ra = Math.max(0.3, fromWidthM * a.pxPerM() / 2);
             double rb = Math.max(0.3, toWidthM * b.pxPerM() / 2);
-            graphics.setPaint(across(a, b, Math.max(ra, rb), color));
-            graphics.fill(capsule(a, b, ra, rb));
+            pen.fill(capsule(a, b, ra, rb), across(a, b, Math.max(ra, rb), color), bowArmOf);
         });
     }
 
@@ -58,12 +69,12 @@ final class Brush {
         later(c.depthM() - nearerM, () -> {
             double rx = halfWidthM * c.pxPerM();
             double ry = halfHeightM * c.pxPerM();
-            graphics.setPaint(new RadialGradientPaint(
+            RadialGradientPaint lit = new RadialGradientPaint(
                     new Point2D.Double(c.xPx() - 0.3 * rx, c.yPx() - 0.35 * ry),
                     (float) Math.max(1, 1.6 * Math.max(rx, ry)),
                     new float[] {0, 1},
-                    new Color[] {shade(color, LIT), shade(color, SHADED)}));
-            graphics.fill(new Ellipse2D.Double(c.xPx() - rx, c.yPx() - ry, 2 * rx, 2 * ry));
+                    new Color[] {shade(color, LIT), shade(color, SHADED)});
+            pen.fill(new Ellipse2D.Double(c.xPx() - rx, c.yPx() - ry, 2 * rx, 2 * ry), lit, bowArmOf);
         });
     }
 
@@ -76,17 +87,15 @@ final class Brush {
             spots.forEach(s -> path.lineTo(s.xPx(), s.yPx()));
             path.closePath();
             Camera.Spot far = spots.get(spots.size() / 2);
-            graphics.setPaint(new GradientPaint(
+            GradientPaint lit = new GradientPaint(
                     (float) spots.get(0).xPx(),
                     (float) spots.get(0).yPx(),
                     shade(color, LIT),
                     (float) far.xPx(),
                     (float) far.yPx(),
-                    shade(color, 0.8)));
-            graphics.fill(path);
-            graphics.setPaint(shade(color, 0.5));
-            graphics.setStroke(new BasicStroke((float) (0.006 * far.pxPerM())));
-            graphics.draw(path);
+                    shade(color, 0.8));
+            pen.fill(path, lit, bowArmOf);
+            pen.draw(path, new BasicStroke((float) (0.006 * far.pxPerM())), shade(color, 0.5));
         });
     }
 
@@ -95,10 +104,9 @@ final class Brush {
         Camera.Spot a = camera.see(from);
         Camera.Spot b = camera.see(to);
         later((a.depthM() + b.depthM()) / 2 - nearerM, () -> {
-            graphics.setPaint(color);
-            graphics.setStroke(new BasicStroke(
-                    (float) Math.max(0.6, widthM * a.pxPerM()), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            graphics.draw(new Line2D.Double(a.xPx(), a.yPx(), b.xPx(), b.yPx()));
+            BasicStroke stroke = new BasicStroke(
+                    (float) Math.max(0.6, widthM * a.pxPerM()), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+            pen.draw(new Line2D.Double(a.xPx(), a.yPx(), b.xPx(), b.yPx()), stroke, color);
         });
     }
 

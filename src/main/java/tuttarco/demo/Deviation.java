@@ -8,7 +8,10 @@ sealed interface Deviation {
     /** Does not play. */
     record Silent(int firstBar, int lastBar) implements Deviation {}
 
-    /** Plays short strokes to and fro as fast as the arm goes, about eight a second. */
+    /** Does something else with the bow arm. */
+    record Does(Activity activity, int firstBar, int lastBar) implements Deviation {}
+
+    /** Plays short strokes to and fro as fast as the arm goes, more than ten a second. */
     record Tremolo(int firstBar, int lastBar) implements Deviation {}
 
     /** Changes the bow later than the part by this time; negative is earlier. */

@@ -32,10 +32,22 @@ final class FigurePainter {
         painter.trunk();
         painter.head();
         painter.instrument();
-        painter.arm(painter.f.left(), painter.f.leftHand());
-        painter.arm(painter.f.right(), painter.f.grip());
+        painter.upperArm(painter.f.left());
+        painter.foreArm(painter.f.left(), painter.f.leftHand(), brush);
+        painter.upperArm(painter.f.right());
+        painter.bowArm();
         painter.bow();
         brush.flush();
+    }
+
+    /** Nothing but hand and forearm of the bow arm. */
+    static void paintBowArm(Performer who, double timeS, Brush brush, Camera camera) {
+        new FigurePainter(who, who.figure(timeS), brush, camera).bowArm();
+        brush.flush();
+    }
+
+    private void bowArm() {
+        foreArm(f.right(), f.grip(), brush.ofBowArm(who.index()));
     }
 
     private Vec at(double x, double y, double z) {
@@ -173,15 +185,20 @@ final class FigurePainter {
         return toCamera.dot(own.turned(Math.toRadians(who.facing().azimuthDeg()))) > 0.01;
     }
 
-    private void arm(Limb arm, Vec hand) {
-        Color coat = Brush.shade(who.looks().coat(), 1.12);
+    private void upperArm(Limb arm) {
+        brush.limb(who.room(arm.shoulder()), who.room(arm.elbow()), 0.125, 0.092, sleeve(), 0.02);
+    }
+
+    private void foreArm(Limb arm, Vec hand, Brush with) {
+        Color skin = who.looks().skin();
         Vec cuff = arm.elbow().towards(arm.wrist(), 0.9);
-        brush.limb(who.room(arm.shoulder()), who.room(arm.elbow()), 0.125, 0.092, coat, 0.02);
-        brush.limb(who.room(arm.elbow()), who.room(cuff), 0.092, 0.066, coat, 0.04);
-        brush.limb(
-                who.room(cuff), who.room(arm.wrist()), 0.052, 0.050, who.looks().skin(), 0.045);
-        brush.limb(
-                who.room(arm.wrist()), who.room(hand), 0.062, 0.054, who.looks().skin(), 0.06);
+        with.limb(who.room(arm.elbow()), who.room(cuff), 0.092, 0.066, sleeve(), 0.04);
+        with.limb(who.room(cuff), who.room(arm.wrist()), 0.052, 0.050, skin, 0.045);
+        with.limb(who.room(arm.wrist()), who.room(hand), 0.062, 0.054, skin, 0.06);
+    }
+
+    private Color sleeve() {
+        return Brush.shade(who.looks().coat(), 1.12);
     }
 
     private void instrument() {

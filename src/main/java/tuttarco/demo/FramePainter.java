@@ -5,44 +5,26 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /** Draws a scene's frames one after another, as its camera takes them. */
 final class FramePainter {
     /** Share of the frame interval for which the shutter is open where motion blur is wanted (common practice: half). */
     private static final double SHUTTER = 0.5;
 
-    private record Thing(double depthM, PaintsAt painter) {}
-
-    private interface PaintsAt {
-        void paint(Brush brush, double timeS);
-    }
-
     private final Scene scene;
-    private final Layout layout;
+    private final Stage stage;
     private final BufferedImage backdrop;
     private final int marginPx;
     private final Hands hands;
     private final Sensor sensor;
-    private final List<Thing> things = new ArrayList<>();
 
     FramePainter(Scene scene, Layout layout) {
         this.scene = scene;
-        this.layout = layout;
+        this.stage = new Stage(scene, layout);
         this.marginPx = (int) Math.ceil(5 * scene.conditions().shakePx()) + 8;
         this.backdrop = RoomPainter.backdrop(scene, layout.camera(), marginPx);
         this.hands = new Hands(scene);
         this.sensor = new Sensor(scene);
-        layout.performers()
-                .forEach(p -> things.add(new Thing(
-                        layout.camera().see(p.floor()).depthM(),
-                        (brush, t) -> FigurePainter.paint(p, t, brush, layout.camera()))));
-        for (int i = 0; i < layout.stands().size(); i++) {
-            things.add(stand(i));
-        }
-        things.sort(Comparator.comparingDouble(Thing::depthM).reversed());
     }
 
     /** The frame at a time; frames must be asked for in the clip's order, because the noise runs on. */
@@ -56,16 +38,6 @@ final class FramePainter {
         return image;
     }
 
-    private Thing stand(int i) {
-        double azimuthRad =
-                Math.toRadians(layout.performers().get(2 * i).facing().azimuthDeg());
-        boolean high = scene.conditions().obstacle() == Conditions.Obstacle.HIGH_STANDS;
-        Vec foot = layout.stands().get(i);
-        return new Thing(
-                layout.camera().see(foot).depthM(),
-                (brush, t) -> RoomPainter.stand(foot, azimuthRad, high, brush, layout.camera()));
-    }
-
     private BufferedImage drawn(double timeS) {
         BufferedImage image =
                 new BufferedImage(scene.picture().widthPx(), scene.picture().heightPx(), BufferedImage.TYPE_3BYTE_BGR);
@@ -76,11 +48,7 @@ final class FramePainter {
         AffineTransform moved = hands.at(timeS);
         g.transform(moved);
         g.drawImage(backdrop, -marginPx, -marginPx, null);
-        Brush brush = new Brush(g, layout.camera());
-        things.forEach(thing -> thing.painter().paint(brush, timeS));
-        if (scene.conditions().obstacle() == Conditions.Obstacle.PASSING_HEAD) {
-            Passer.in(scene).paint(g, timeS);
-        }
+        stage.paint(new Pen.Colours(g), timeS);
         g.dispose();
         return image;
     }

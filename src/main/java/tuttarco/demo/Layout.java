@@ -3,6 +3,8 @@ package tuttarco.demo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import tuttarco.score.Bar;
+import tuttarco.score.PartSpan.Position;
 import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
 
@@ -18,6 +20,8 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
     private static final double RISER_M = 0.55;
     /** From a player's chair forward to the stand, metres. */
     private static final double STAND_M = 0.95;
+    /** By how much each player is ahead of the one before in what repeats itself, seconds (chosen: no common period). */
+    private static final double AHEAD_S = 1.37;
     /** Room around the figure in its seat box, as a share of the box's height. */
     private static final double SEAT_MARGIN = 0.04;
 
@@ -54,9 +58,26 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
                 cast.facing(),
                 floor,
                 motion,
+                doings(scene.tempo(), cast.deviations(), AHEAD_S * index),
                 scene.conditions().swayM(),
                 Looks.of(random),
                 Performer.Rhythm.of(random));
+    }
+
+    private static List<Doing> doings(Tempo tempo, List<Deviation> deviations, double aheadS) {
+        List<Doing> doings = new ArrayList<>();
+        for (Deviation deviation : deviations) {
+            if (deviation instanceof Deviation.Does does) {
+                int last = does.lastBar() - 1;
+                Bar bar = tempo.part().bars().get(last);
+                doings.add(new Doing(
+                        does.activity(),
+                        tempo.timeS(new Position(does.firstBar() - 1, 1)),
+                        tempo.timeS(new Position(last, bar.firstBeat() + bar.lengthBeats())),
+                        aheadS));
+            }
+        }
+        return doings;
     }
 
     private static Vec floor(int index, int players, int desksPerRow) {

@@ -13,8 +13,8 @@ final class NotePlanner {
     private static final double UNEVEN_S = 0.010;
     /** Unevenness beyond this many standard deviations is cut off, so that strokes keep their order. */
     private static final double MOST_UNEVEN = 2.5;
-    /** One way of a tremolo stroke, seconds (common practice: about eight strokes a second). */
-    private static final double TREMOLO_S = 0.125;
+    /** One way of a tremolo stroke, seconds (chosen: eleven strokes a second; common practice is eight to twelve, no source). */
+    private static final double TREMOLO_S = 1 / 11.0;
     /** Shortest and longest stroke of a player who bows freely, seconds (chosen on rendered scenes). */
     private static final double FREE_SHORTEST_S = 0.6;
 
@@ -52,7 +52,8 @@ final class NotePlanner {
                         tempo.timeS(stroke.end()),
                         stroke.direction(),
                         stroke.start().barIndex(),
-                        retaken));
+                        retaken,
+                        false));
             }
         }
         return notes;
@@ -69,7 +70,8 @@ final class NotePlanner {
                 changed.add(note.going(note.direction().opposite(), note.retaken()));
             } else if (deviation instanceof Deviation.Tremolo t && t.firstBar() <= bar && bar <= t.lastBar()) {
                 split(note, Math.max(1, (int) Math.round(note.lengthS() / TREMOLO_S)), changed);
-            } else if (!(deviation instanceof Deviation.Silent s && s.firstBar() <= bar && bar <= s.lastBar())) {
+            } else if (!(deviation instanceof Deviation.Silent s && s.firstBar() <= bar && bar <= s.lastBar())
+                    && !(deviation instanceof Deviation.Does d && d.firstBar() <= bar && bar <= d.lastBar())) {
                 changed.add(note);
             }
         }
@@ -81,7 +83,7 @@ final class NotePlanner {
         for (int i = 0; i < pieces; i++) {
             double startS = note.startS() + note.lengthS() * i / pieces;
             double endS = note.startS() + note.lengthS() * (i + 1) / pieces;
-            to.add(new Note(startS, endS, direction, note.barIndex(), false));
+            to.add(new Note(startS, endS, direction, note.barIndex(), false, true));
             direction = direction.opposite();
         }
     }
@@ -100,7 +102,7 @@ final class NotePlanner {
             while (atS < endS) {
                 double next = atS + FREE_SHORTEST_S + random.nextDouble() * (FREE_LONGEST_S - FREE_SHORTEST_S);
                 double nextS = next > endS - FREE_SHORTEST_S ? endS : next;
-                free.add(new Note(atS, nextS, direction, notes.get(i).barIndex(), false));
+                free.add(new Note(atS, nextS, direction, notes.get(i).barIndex(), false, false));
                 direction = direction.opposite();
                 atS = nextS;
             }

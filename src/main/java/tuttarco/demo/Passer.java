@@ -1,10 +1,10 @@
 package tuttarco.demo;
 
 import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.OptionalInt;
 
 /** Someone who walks past close to the camera: head and shoulders cross the picture once. */
 record Passer(Picture picture, double startS, double endS) {
@@ -17,15 +17,9 @@ record Passer(Picture picture, double startS, double endS) {
         return new Passer(scene.picture(), 0.3 * scene.durationS(), 0.72 * scene.durationS());
     }
 
-    boolean hides(double xPx, double yPx, double timeS) {
-        return head(timeS).contains(xPx, yPx) || shoulders(timeS).contains(xPx, yPx);
-    }
-
-    void paint(Graphics2D g, double timeS) {
-        g.setPaint(COAT);
-        g.fill(new Area(shoulders(timeS)));
-        g.setPaint(HAIR);
-        g.fill(head(timeS));
+    void paint(Pen pen, double timeS) {
+        pen.fill(new Area(shoulders(timeS)), COAT, OptionalInt.empty());
+        pen.fill(head(timeS), HAIR, OptionalInt.empty());
     }
 
     private double xPx(double timeS) {

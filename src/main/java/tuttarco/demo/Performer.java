@@ -1,5 +1,6 @@
 package tuttarco.demo;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import tuttarco.bow.Instrument;
@@ -12,6 +13,7 @@ import tuttarco.seats.SeatBox;
  * A player on a chair: where it stands, how the bow moves, how the body lives.
  *
  * @param floor where the chair stands in the room, metres
+ * @param doings what the player does other than bowing, and when
  * @param swayM how far the shoulders sway, metres
  */
 record Performer(
@@ -20,6 +22,7 @@ record Performer(
         Facing facing,
         Vec floor,
         BowMotion motion,
+        List<Doing> doings,
         double swayM,
         Looks looks,
         Rhythm rhythm) {
@@ -59,17 +62,26 @@ record Performer(
     /** Joints at a time, in the player's own axes. */
     Figure figure(double timeS) {
         Travel travel = motion.at(timeS);
-        return figure(travel.place(timeS), travel.lift(timeS), timeS);
+        Stance stance = playing(travel.place(timeS), travel.lift(timeS), timeS);
+        for (Doing doing : doings) {
+            stance = doing.change(stance, timeS);
+        }
+        return Figure.of(stance);
     }
 
+    /** Joints while playing at a place of the bow, whatever the player does at that time. */
     Figure figure(double bow, double lift, double timeS) {
+        return Figure.of(playing(bow, lift, timeS));
+    }
+
+    private Stance playing(double bow, double lift, double timeS) {
         Vec sway = new Vec(
                 swayM * (rhythm.wave(0, timeS) + 0.4 * rhythm.wave(1, 2 * timeS)),
                 0.7 * swayM * rhythm.wave(2, timeS),
                 0.25 * swayM * rhythm.wave(3, timeS));
         double shift = 0.5 + 0.4 * rhythm.wave(4, timeS) + 0.05 * Math.sin(2 * Math.PI * 5.5 * timeS);
         double turn = (instrument.onShoulder() ? HEAD_TO_SCROLL_RAD : -0.1) + 0.12 * rhythm.wave(5, timeS);
-        return Figure.of(instrument, bow, lift, shift, sway, turn);
+        return Stance.playing(instrument, bow, lift, shift, sway, turn);
     }
 
     /** From the player's own axes to the room's. */

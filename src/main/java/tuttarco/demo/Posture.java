@@ -15,7 +15,7 @@ import tuttarco.bow.Instrument;
  * @param toHand unit direction along the stick from the contact to the bow hand
  * @param wristFromGrip from the grip at the frog to the wrist
  * @param elbowPole the side to which the bow arm's elbow points: outward and down
- * @param leftPole the same for the left arm
+ * @param leftPole the same for the left arm: down under a violin, outward beside the neck of a larger instrument
  */
 record Posture(
         double hipM,
@@ -98,6 +98,42 @@ record Posture(
         return contact.plus(toHand.times(distanceM));
     }
 
+    /** The same with a violin or viola upright on the left knee. */
+    Posture onTheKnee() {
+        Vec foot = new Vec(-0.15, 0.30, hipM + 0.11);
+        Vec up = new Vec(-0.10, -0.12, 1).unit();
+        return holding(foot, foot.plus(up.times(scroll.minus(tail).length())), new Vec(0.1, 1, 0.12).unit());
+    }
+
+    /** The same with the instrument a share of the way towards where it is in another. */
+    Posture towards(Posture o, double share) {
+        Vec movedTail = tail.towards(o.tail, share);
+        Vec movedAxis = axis().towards(o.axis(), share).unit();
+        Vec movedScroll = movedTail.plus(movedAxis.times(scroll.minus(tail).length()));
+        Vec movedFront = front.towards(o.front, share);
+        return holding(
+                movedTail,
+                movedScroll,
+                movedFront.minus(movedAxis.times(movedFront.dot(movedAxis))).unit());
+    }
+
+    private Posture holding(Vec newTail, Vec newScroll, Vec newFront) {
+        return new Posture(
+                hipM,
+                leanM,
+                newTail,
+                newScroll,
+                newFront,
+                contact,
+                toHand,
+                wristFromGrip,
+                elbowPole,
+                leftPole,
+                bodyLengthM,
+                bodyWidthM,
+                kneeSpreadM);
+    }
+
     /** The longest distance of the hand from the contact that the arm reaches, at most {@link #TIP_M}. */
     double farthestM() {
         double farthest = FROG_M;
@@ -154,7 +190,7 @@ record Posture(
                 new Vec(0.98, 0.06, -0.14).unit(),
                 underhand ? new Vec(0.03, -0.05, -0.045) : new Vec(0.03, -0.055, 0.045),
                 new Vec(0.85, -0.15, -0.45),
-                new Vec(-0.60, 0.10, -0.90),
+                new Vec(-1.0, -0.10, -0.30),
                 bodyM,
                 widthM,
                 kneeM);

@@ -1,5 +1,6 @@
 package tuttarco.demo;
 
+import static tuttarco.bow.Instrument.BASS;
 import static tuttarco.bow.Instrument.CELLO;
 import static tuttarco.bow.Instrument.VIOL;
 import static tuttarco.bow.Instrument.VIOLA;
@@ -17,12 +18,20 @@ import tuttarco.take.Bowing;
 
 /** The scenes the program is checked on: each departs from a plain one in a single way. */
 public final class SceneCatalogue {
+    /** What a reading of a scene should hold. */
+    public enum Expected {
+        /** Strokes, and their directions. */
+        STROKES,
+        /** No stroke at all: arms move, but nobody bows. */
+        NO_STROKES
+    }
+
     /**
      * A scene with what makes it hard.
      *
      * @param difficulty empty for a plain scene
      */
-    public record Listed(Scene scene, String difficulty) {
+    public record Listed(Scene scene, String difficulty, Expected expected) {
         public boolean plain() {
             return difficulty.isEmpty();
         }
@@ -53,6 +62,7 @@ public final class SceneCatalogue {
         catalogue.sections();
         catalogue.cameras();
         catalogue.bodiesAndMusic();
+        catalogue.withoutBowing();
         return List.copyOf(catalogue.scenes);
     }
 
@@ -124,7 +134,51 @@ public final class SceneCatalogue {
         add("slow", "slow whole bows", single(VIOLIN, Facing.CAMERA, Passage.SLOW));
     }
 
+    /** What is marked is not played, since a part in which nothing is bowed is no part. */
+    private void withoutBowing() {
+        Expected expected = Expected.NO_STROKES;
+        Picture wide = Picture.of(960, 400);
+        List<Cast> plucking = new ArrayList<>();
+        for (Instrument instrument : List.of(VIOLIN, VIOLA, CELLO, VIOLIN)) {
+            plucking.add(doing(instrument, Activity.PIZZICATO));
+        }
+        add("pizzicato", "plucked throughout", scene(plucking, Passage.SHORT, wide), expected);
+        Deviation silent = new Deviation.Silent(1, 6);
+        List<Cast> turning = new ArrayList<>();
+        for (int desk = 0; desk < 2; desk++) {
+            turning.add(new Cast(VIOLIN, Facing.CAMERA, silent));
+            turning.add(new Cast(
+                    VIOLIN,
+                    Facing.CAMERA,
+                    silent,
+                    new Deviation.Does(Activity.PAGE_TURN, 2, 2),
+                    new Deviation.Does(Activity.PAGE_TURN, 5, 5)));
+        }
+        add("page-turns", "the inside players turn pages", scene(turning, Passage.SHORT, wide), expected);
+        List<Cast> idle = List.of(
+                doing(VIOLIN, Activity.IDLE),
+                doing(VIOLA, Activity.IDLE),
+                doing(CELLO, Activity.IDLE),
+                doing(BASS, Activity.IDLE));
+        add("idle", "everyone rests, fidgets, scratches the nose", scene(idle, Passage.SHORT, wide), expected);
+        List<Cast> applauding = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            applauding.add(doing(i < 2 ? VIOLIN : CELLO, i % 2 == 0 ? Activity.SHAKES_BOW : Activity.CLAPS));
+        }
+        add("applause", "everyone applauds", scene(applauding, Passage.SHORT, wide), expected);
+        Cast tremolo = new Cast(VIOLIN, Facing.CAMERA, new Deviation.Tremolo(2, 2), new Deviation.Tremolo(5, 5));
+        add("tremolo", "two bars of six are tremolo", scene(List.of(tremolo), Passage.SHORT, SINGLE));
+    }
+
+    private static Cast doing(Instrument instrument, Activity activity) {
+        return new Cast(instrument, Facing.CAMERA, new Deviation.Does(activity, 1, 6));
+    }
+
     private void add(String name, String difficulty, Scene s) {
+        add(name, difficulty, s, Expected.STROKES);
+    }
+
+    private void add(String name, String difficulty, Scene s, Expected expected) {
         Part part = s.part();
         scenes.add(new Listed(
                 new Scene(
@@ -138,7 +192,8 @@ public final class SceneCatalogue {
                         s.conditions(),
                         s.sound(),
                         100 + scenes.size()),
-                difficulty));
+                difficulty,
+                expected));
     }
 
     private static Scene single(Instrument instrument, Facing facing, String passage) {

@@ -3,6 +3,7 @@ package tuttarco.demo;
 import java.util.Arrays;
 import java.util.List;
 import tuttarco.bow.Instrument;
+import tuttarco.strokes.StrokeKind;
 
 /**
  * Bowed tones that follow the strokes. The frog is the strong end of the bow and the tip the weak one, so a down-bow decays
@@ -40,7 +41,7 @@ record Tones(List<List<ToneStroke>> players) implements Soundtrack {
     private static List<ToneStroke> strokes(Performer performer) {
         double pitchHz = openStringHz(performer.instrument()) * (1 + OUT_OF_TUNE * (performer.index() % 5 - 2));
         return performer.motion().travels().stream()
-                .filter(t -> t.kind().direction().isPresent())
+                .filter(t -> t.kind() != StrokeKind.STILL)
                 .map(t -> new ToneStroke(t.startS(), t.endS(), t.from(), t.to(), pitchHz))
                 .toList();
     }

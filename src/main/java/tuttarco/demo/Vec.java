@@ -5,6 +5,8 @@ package tuttarco.demo;
  * picture's right, y into the picture, z up. The origin of either lies on the floor.
  */
 record Vec(double x, double y, double z) {
+    static final Vec NONE = new Vec(0, 0, 0);
+
     Vec plus(Vec o) {
         return new Vec(x + o.x, y + o.y, z + o.z);
     }

@@ -8,6 +8,8 @@ import tuttarco.bow.BowDirection;
 public enum StrokeKind {
     DOWN,
     UP,
+    /** Short strokes to and fro, too fast for one to be told from the next; no direction is claimed. */
+    TREMOLO,
     /** The arm is seen and does not bow. */
     STILL,
     /** The arm is seen, but the direction is not certain enough to claim. */
@@ -25,7 +27,7 @@ public enum StrokeKind {
         return switch (this) {
             case DOWN -> Optional.of(BowDirection.DOWN);
             case UP -> Optional.of(BowDirection.UP);
-            case STILL, UNSURE, UNSEEN -> Optional.empty();
+            case TREMOLO, STILL, UNSURE, UNSEEN -> Optional.empty();
         };
     }
 

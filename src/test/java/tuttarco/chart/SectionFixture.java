@@ -210,7 +210,7 @@ public final class SectionFixture {
         }
         return switch (kind) {
             case DOWN, UP -> kind.direction().equals(wanted) ? Verdict.WITH : Verdict.AGAINST;
-            case STILL, UNSURE -> Verdict.UNSURE;
+            case TREMOLO, STILL, UNSURE -> Verdict.UNSURE;
             case UNSEEN -> Verdict.UNSEEN;
         };
     }

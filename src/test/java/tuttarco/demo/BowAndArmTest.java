@@ -65,9 +65,10 @@ class BowAndArmTest {
                 new Cast(Instrument.VIOLIN, Facing.CAMERA, new Deviation.Turned(2, 3), new Deviation.Lags(80)),
                 new Cast(Instrument.VIOLIN, Facing.CAMERA, new Deviation.Free())));
         Layout layout = Layout.of(scene);
+        Sight sight = new Sight(scene, layout);
         assertEquals(2, layout.performers().size());
         for (Performer performer : layout.performers()) {
-            List<Stroke> strokes = Truth.of(performer, scene, layout);
+            List<Stroke> strokes = Truth.of(performer, sight);
             assertTrue(strokes.size() >= 4);
             assertEquals(0, strokes.get(0).startS(), 1e-12);
             assertEquals(scene.durationS(), strokes.get(strokes.size() - 1).endS(), 1e-9);
