@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,7 +44,7 @@ class RealClipsTest {
     }
 
     private static Score score(String name, Instrument instrument, SeatBox seat) throws Exception {
-        Player player = new Player("player", 1, Place.OUTSIDE, instrument, seat, Facing.CAMERA, false);
+        Player player = new Player("player", 1, Place.OUTSIDE, instrument, seat, Optional.of(Facing.CAMERA), false);
         SectionReading reading =
                 SectionReader.standard().read(clips.resolve(name + ".mp4"), List.of(player), (t, l) -> {});
         assertEquals(1, reading.readings().size());

@@ -54,7 +54,7 @@ public record TiledSection(List<Player> players, double framesPerS) {
                     tile % 2 == 0 ? Place.OUTSIDE : Place.INSIDE,
                     Instrument.VIOLIN,
                     new SeatBox(tile % COLUMNS * WIDTH_PX + 30, tile / COLUMNS * HEIGHT_PX + 45, 390, 265),
-                    Facing.CAMERA,
+                    Optional.of(Facing.CAMERA),
                     tile == 0));
         }
         return new TiledSection(players, framesPerS);

@@ -72,12 +72,12 @@ class BowMotionTest extends ChartContract {
     @Test
     void lostArmsBreakTheCurve() {
         List<ArmSample> samples = List.of(
-                new ArmSample.Seen(0, 1, 0.1),
-                new ArmSample.Seen(0.1, 1, 0.1),
+                new ArmSample.ByFlow(0, 1, 0.1, 1),
+                new ArmSample.ByFlow(0.1, 1, 0.1, 1),
                 new ArmSample.Lost(0.2, ArmSample.Reason.TOO_DARK),
-                new ArmSample.Seen(0.3, 1, 0.1),
-                new ArmSample.Seen(0.4, 1, 0.1));
-        ArmTrack track = new ArmTrack(SectionFixture.clean(1, 4).players.get(0), 0, 0.5, 1, samples);
+                new ArmSample.ByFlow(0.3, 1, 0.1, 1),
+                new ArmSample.ByFlow(0.4, 1, 0.1, 1));
+        ArmTrack track = new ArmTrack(SectionFixture.clean(1, 4).players.get(0), 0, 0.5, samples);
         List<List<BowTravel.Point>> stretches = BowTravel.of(track);
         assertEquals(2, stretches.size());
         assertEquals(0, stretches.get(1).get(0).travel());

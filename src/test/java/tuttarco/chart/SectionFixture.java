@@ -180,7 +180,7 @@ public final class SectionFixture {
                 index % 2 == 0 ? Place.OUTSIDE : Place.INSIDE,
                 Instrument.VIOLIN,
                 new SeatBox(20 + 100 * index, 40, 96, 120),
-                Facing.CAMERA,
+                Optional.of(Facing.CAMERA),
                 leader);
     }
 
@@ -275,9 +275,9 @@ public final class SectionFixture {
                 double sign = kind.direction()
                         .map(d -> d == BowDirection.DOWN ? 1.0 : -1.0)
                         .orElse(0.0);
-                samples.add(new ArmSample.Seen(timeS, sign * speed, 0.05));
+                samples.add(new ArmSample.ByFlow(timeS, sign * speed, 0.05, 0.99));
             }
         }
-        return new ArmTrack(players.get(p), 0, endS, 0.99, samples);
+        return new ArmTrack(players.get(p), 0, endS, samples);
     }
 }

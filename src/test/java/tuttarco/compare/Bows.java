@@ -2,6 +2,7 @@ package tuttarco.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import tuttarco.bow.Instrument;
@@ -21,7 +22,8 @@ final class Bows {
     private Bows() {}
 
     static Player player(String label, int desk, Place place, boolean leader) {
-        return new Player(label, desk, place, Instrument.VIOLA, new SeatBox(0, 0, 100, 100), Facing.CAMERA, leader);
+        return new Player(
+                label, desk, place, Instrument.VIOLA, new SeatBox(0, 0, 100, 100), Optional.of(Facing.CAMERA), leader);
     }
 
     static Player player(String label) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,13 @@ import tuttarco.tracks.ArmTrack;
 /** What every stroke reader does, on tracks whose strokes are known in closed form. */
 abstract class StrokeReaderContract {
     private static final Player PLAYER = new Player(
-            "player", 1, Place.OUTSIDE, Instrument.VIOLIN, new SeatBox(0, 0, 100, 100), Facing.CAMERA, false);
+            "player",
+            1,
+            Place.OUTSIDE,
+            Instrument.VIOLIN,
+            new SeatBox(0, 0, 100, 100),
+            Optional.of(Facing.CAMERA),
+            false);
     private static final double NOISE = 0.03;
 
     abstract StrokeReader reader();
@@ -31,10 +38,10 @@ abstract class StrokeReaderContract {
         List<ArmSample> samples = new ArrayList<>();
         for (int i = 0; (i + 0.5) / framesPerS < endS; i++) {
             double timeS = (i + 0.5) / framesPerS;
-            samples.add(new ArmSample.Seen(
-                    timeS, velocity.applyAsDouble(timeS) + 0.2 * NOISE * random.nextGaussian(), NOISE));
+            samples.add(new ArmSample.ByFlow(
+                    timeS, velocity.applyAsDouble(timeS) + 0.2 * NOISE * random.nextGaussian(), NOISE, sign));
         }
-        return new ArmTrack(PLAYER, 0, endS, sign, samples);
+        return new ArmTrack(PLAYER, 0, endS, samples);
     }
 
     private static List<StrokeKind> kinds(Reading reading) {
@@ -116,7 +123,7 @@ abstract class StrokeReaderContract {
             boolean hidden = sample.timeS() > 2 && sample.timeS() < 4;
             samples.add(hidden ? new ArmSample.Lost(sample.timeS(), ArmSample.Reason.TOO_DARK) : sample);
         }
-        Reading reading = reader().read(new ArmTrack(PLAYER, 0, 6, 1, samples));
+        Reading reading = reader().read(new ArmTrack(PLAYER, 0, 6, samples));
         assertEquals(List.of(StrokeKind.DOWN, StrokeKind.UNSEEN, StrokeKind.UP), kinds(reading));
         assertEquals(2, reading.strokes().get(1).startS(), 0.02);
         assertCovers(reading, 6);
@@ -124,7 +131,7 @@ abstract class StrokeReaderContract {
 
     @Test
     void aTrackWithoutSamplesIsUnseen() {
-        Reading reading = reader().read(new ArmTrack(PLAYER, 0, 3, 0.5, List.of()));
+        Reading reading = reader().read(new ArmTrack(PLAYER, 0, 3, List.of()));
         assertEquals(List.of(StrokeKind.UNSEEN), kinds(reading));
         assertCovers(reading, 3);
     }

@@ -55,7 +55,7 @@ class TakeFileTest {
                                 Place.OUTSIDE,
                                 Instrument.VIOLIN,
                                 new SeatBox(10, 20, 300, 400),
-                                Facing.CAMERA_LEFT,
+                                Optional.of(Facing.CAMERA_LEFT),
                                 true),
                         new Player(
                                 "<b>Desk 1</b> & inside",
@@ -63,7 +63,7 @@ class TakeFileTest {
                                 Place.INSIDE,
                                 Instrument.VIOL,
                                 new SeatBox(320, 20, 300, 400),
-                                Facing.AWAY_RIGHT,
+                                Optional.of(Facing.AWAY_RIGHT),
                                 false)),
                 take.players());
     }
