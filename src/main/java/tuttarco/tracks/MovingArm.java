@@ -43,8 +43,8 @@ final class MovingArm {
                 int cell = row * CellFlow.GRID + column;
                 double dx = cells[cell] - bodyX;
                 double dy = cells[count + cell] - bodyY;
-                double speed = Math.hypot(dx, dy);
-                double w = speed * speed * speed;
+                double squared = dx * dx + dy * dy;
+                double w = squared * Math.sqrt(squared);
                 weight += w;
                 vx += w * dx;
                 vy += w * dy;

@@ -65,11 +65,11 @@ final class SeatScaler implements AutoCloseable {
         }
     }
 
-    /** Halves the picture as long as it is more than twice as large as wanted: quicker than scaling at once. */
+    /** Halves the picture as long as it is more than twice as large as wanted, so that no pixel is passed over. */
     private Mat halvedTowards(int sidePx, Mat seat) {
         Mat picture = seat;
         while ((long) picture.rows() * picture.cols() > 4L * sidePx * sidePx) {
-            resize(picture, halved, new Size(picture.cols() / 2, picture.rows() / 2), 0, 0, INTER_AREA);
+            resize(picture, halved, new Size(picture.cols() / 2, picture.rows() / 2), 0, 0, INTER_LINEAR);
             picture = halved;
         }
         return picture;
