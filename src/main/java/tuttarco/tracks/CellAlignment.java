@@ -2,12 +2,11 @@ package tuttarco.tracks;
 
 import static org.bytedeco.opencv.global.opencv_core.BORDER_REPLICATE;
 import static org.bytedeco.opencv.global.opencv_core.CV_32FC;
-import static org.bytedeco.opencv.global.opencv_core.NORM_L1;
-import static org.bytedeco.opencv.global.opencv_core.normalize;
 import static org.bytedeco.opencv.global.opencv_imgproc.sepFilter2D;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.EnumMap;
+import java.util.Map;
 import org.bytedeco.javacpp.FloatPointer;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Point;
@@ -40,7 +39,7 @@ final class CellAlignment implements AutoCloseable {
 
     private static final Point CENTRE = new Point(-1, -1);
 
-    private final List<Mat> neighbours;
+    private final Map<FlowLevel, Mat> weights = new EnumMap<>(FlowLevel.class);
     private final float[] numbers = new float[NUMBERS * CELLS];
     private final Mat equations = new Mat(GRID, GRID, CV_32FC(NUMBERS));
     private final FloatPointer inEquations = new FloatPointer(equations.data());
@@ -50,39 +49,35 @@ final class CellAlignment implements AutoCloseable {
     private final float[] coarseY = new float[CELLS];
 
     CellAlignment() {
-        neighbours = FlowLevel.COARSE_TO_FINE.stream()
-                .map(level -> {
-                    Mat weights = new Mat(level.neighbours());
-                    normalize(weights, weights, 1, 0, NORM_L1, -1, null);
-                    return weights;
-                })
-                .toList();
+        for (FlowLevel level : FlowLevel.values()) {
+            weights.put(level, new Mat(level.weights()));
+        }
     }
 
     /** Finds the shifts from the earlier to the later picture; see {@link #x()} and {@link #y()}. */
     void align(SeatPyramid earlier, SeatPyramid later) {
         Arrays.fill(x, 0);
         Arrays.fill(y, 0);
-        int coarserPx = FlowLevel.COARSE_TO_FINE.get(0).sidePx();
-        for (int i = 0; i < FlowLevel.COARSE_TO_FINE.size(); i++) {
-            FlowLevel level = FlowLevel.COARSE_TO_FINE.get(i);
-            float larger = (float) level.sidePx() / coarserPx;
-            for (int cell = 0; cell < CELLS; cell++) {
-                coarseX[cell] = x[cell] *= larger;
-                coarseY[cell] = y[cell] *= larger;
-            }
+        int coarserPx = FlowLevel.COARSE.sidePx();
+        for (FlowLevel level : FlowLevel.values()) {
+            enlarge((float) level.sidePx() / coarserPx);
+            coarserPx = level.sidePx();
             for (int round = 0; round < level.rounds(); round++) {
                 for (int cell = 0; cell < CELLS; cell++) {
-                    equate(
-                            level,
-                            cell,
-                            earlier.coarseToFine().get(i),
-                            later.coarseToFine().get(i));
+                    equate(level, cell, earlier.at(level), later.at(level));
                 }
-                addNeighbours(neighbours.get(i));
+                addNeighbours(weights.get(level));
                 solve();
             }
-            coarserPx = level.sidePx();
+        }
+    }
+
+    private void enlarge(float scale) {
+        for (int cell = 0; cell < CELLS; cell++) {
+            x[cell] *= scale;
+            y[cell] *= scale;
+            coarseX[cell] = x[cell];
+            coarseY[cell] = y[cell];
         }
     }
 
@@ -135,9 +130,9 @@ final class CellAlignment implements AutoCloseable {
         numbers[at + 4] = squared * (xy * shiftX + yy * shiftY) - single * yt;
     }
 
-    private void addNeighbours(Mat weights) {
+    private void addNeighbours(Mat weighting) {
         inEquations.put(numbers);
-        sepFilter2D(equations, equations, -1, weights, weights, CENTRE, 0, BORDER_REPLICATE);
+        sepFilter2D(equations, equations, -1, weighting, weighting, CENTRE, 0, BORDER_REPLICATE);
         inEquations.get(numbers);
     }
 
@@ -157,7 +152,7 @@ final class CellAlignment implements AutoCloseable {
 
     @Override
     public void close() {
-        neighbours.forEach(Mat::close);
+        weights.values().forEach(Mat::close);
         inEquations.close();
         equations.close();
     }

@@ -43,7 +43,7 @@ final class CellFlow implements AutoCloseable {
      */
     CellFlow(SeatBox region, int seatHeightPx) {
         scaler = new SeatScaler(region);
-        double finestPx = FlowLevel.finest().sidePx();
+        double finestPx = FlowLevel.FINEST.sidePx();
         heightsPerPxX = region.widthPx() / finestPx / seatHeightPx;
         heightsPerPxY = region.heightPx() / finestPx / seatHeightPx;
     }

@@ -1,27 +1,48 @@
 package tuttarco.tracks;
 
-import java.util.List;
+import java.util.Arrays;
 
 /**
- * One level of the seat's picture pyramid, and what is done on it.
+ * Levels of the seat's picture pyramid from coarse to fine, and what is done on each. The coarse level sees far and the
+ * body as one, the finest almost only its own cell, since a bow hand is small.
  *
- * @param sidePx side of the square picture, pixels; a multiple of {@link CellFlow#GRID}
- * @param rounds how often the motion is bettered here
- * @param neighbours weights, along either side of the grid, with which a cell and its neighbours are seen as one
+ * <p>Chosen on rendered scenes: without the finest level hands half hidden are lost, more rounds are no better, more of
+ * the neighbours on the finest level drown the hand.
  */
-record FlowLevel(int sidePx, int rounds, float... neighbours) {
-    /**
-     * From coarse to fine. The coarse level sees far and as a body, the finest almost only its own cell, since a bow hand
-     * is small. Chosen on rendered scenes: without the finest level slow bows and hands half hidden are lost, more rounds
-     * are no better, more neighbours on the finest level drown the hand.
-     */
-    static final List<FlowLevel> COARSE_TO_FINE = List.of(
-            new FlowLevel(32, 2, 1, 1, 1, 1, 1, 1, 1),
-            new FlowLevel(64, 1, 0.5f, 1, 0.5f),
-            new FlowLevel(128, 1, 0.1f, 1, 0.1f));
+enum FlowLevel {
+    COARSE(32, 2, 3, 1),
+    MIDDLE(64, 1, 1, 0.5f),
+    FINEST(128, 1, 1, 0.1f);
 
-    static FlowLevel finest() {
-        return COARSE_TO_FINE.get(COARSE_TO_FINE.size() - 1);
+    private final int sidePx;
+    private final int rounds;
+    private final int reachCells;
+    private final float neighbourWeight;
+
+    FlowLevel(int sidePx, int rounds, int reachCells, float neighbourWeight) {
+        this.sidePx = sidePx;
+        this.rounds = rounds;
+        this.reachCells = reachCells;
+        this.neighbourWeight = neighbourWeight;
+    }
+
+    /** Side of the square picture, pixels; a multiple of {@link CellFlow#GRID}. */
+    int sidePx() {
+        return sidePx;
+    }
+
+    /** How often the motion is bettered here. */
+    int rounds() {
+        return rounds;
+    }
+
+    /** Weights, along either side of the grid, with which neighbours are added to a cell in the middle; their sum is 1. */
+    float[] weights() {
+        float[] weights = new float[2 * reachCells + 1];
+        float sum = 1 + 2 * reachCells * neighbourWeight;
+        Arrays.fill(weights, neighbourWeight / sum);
+        weights[reachCells] = 1 / sum;
+        return weights;
     }
 
     int cellPx() {

@@ -16,7 +16,7 @@ final class MovingArm {
     private static final double BOW_SIDE = 0.625;
 
     /** Slower than this, seat heights between two frames, nothing moves: 1/50 of a working pixel. */
-    private static final double NOTHING_MOVES = 0.02 / FlowLevel.finest().sidePx();
+    private static final double NOTHING_MOVES = 0.02 / FlowLevel.FINEST.sidePx();
 
     private final int firstColumn;
     private final int endColumn;

@@ -11,6 +11,9 @@ import static org.bytedeco.opencv.global.opencv_imgproc.INTER_LINEAR;
 import static org.bytedeco.opencv.global.opencv_imgproc.blur;
 import static org.bytedeco.opencv.global.opencv_imgproc.resize;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import org.bytedeco.javacpp.FloatPointer;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Rect;
@@ -37,51 +40,57 @@ final class SeatScaler implements AutoCloseable {
     private static final Size SHADE = new Size(SHADE_SIDE_PX, SHADE_SIDE_PX);
 
     private final Rect box;
-    private final Mat halved = new Mat();
-    private final Mat square = new Mat();
-    private final Mat level = new Mat();
-    private final Mat fine = new Mat();
-    private final Mat shade = new Mat();
-    private final Mat bordered = new Mat();
+    private final List<Size> steps;
+    private final List<Mat> scaled;
+    private final List<Filter> fineToCoarse = Stream.of(FlowLevel.FINEST, FlowLevel.MIDDLE, FlowLevel.COARSE)
+            .map(Filter::new)
+            .toList();
     private double luma;
 
     SeatScaler(SeatBox region) {
         box = new Rect(region.xPx(), region.yPx(), region.widthPx(), region.heightPx());
+        steps = steps(region.widthPx(), region.heightPx(), FlowLevel.FINEST.sidePx());
+        scaled = steps.stream().map(step -> new Mat()).toList();
+    }
+
+    /** Sizes by which the seat comes to the wanted square: it is halved first, so that no pixel is passed over. */
+    private static List<Size> steps(int seatWidthPx, int seatHeightPx, int sidePx) {
+        List<Size> steps = new ArrayList<>();
+        int widthPx = seatWidthPx;
+        int heightPx = seatHeightPx;
+        while ((long) widthPx * heightPx > 4L * sidePx * sidePx) {
+            widthPx = Math.max(1, widthPx / 2);
+            heightPx = Math.max(1, heightPx / 2);
+            steps.add(new Size(widthPx, heightPx));
+        }
+        steps.add(new Size(sidePx, sidePx));
+        return steps;
     }
 
     /** Makes the pyramid of the seat in a frame's grey picture. */
     void scale(Mat grey, SeatPyramid into) {
-        int sidePx = FlowLevel.finest().sidePx();
-        try (Mat seat = new Mat(grey, box)) {
-            resize(halvedTowards(sidePx, seat), square, new Size(sidePx, sidePx), 0, 0, INTER_LINEAR);
-        }
+        Mat square = square(grey);
         luma = mean(square).get(0);
         // flickering light is no motion: every picture is brought to the same mean
-        square.convertTo(level, CV_32F, Math.min(STRONGEST_GAIN, EVEN_LUMA / Math.max(1, luma)), 0);
-        for (int i = FlowLevel.COARSE_TO_FINE.size() - 1; i >= 0; i--) {
-            FlowLevel next = FlowLevel.COARSE_TO_FINE.get(i);
-            resize(level, level, new Size(next.sidePx(), next.sidePx()), 0, 0, INTER_AREA);
-            fineStructure(next.borderPx(), into.coarseToFine().get(i));
+        double gain = Math.min(STRONGEST_GAIN, EVEN_LUMA / Math.max(1, luma));
+        square.convertTo(fineToCoarse.get(0).picture, CV_32F, gain, 0);
+        for (int i = 0; i < fineToCoarse.size(); i++) {
+            Filter filter = fineToCoarse.get(i);
+            if (i > 0) {
+                resize(fineToCoarse.get(i - 1).picture, filter.picture, filter.size, 0, 0, INTER_AREA);
+            }
+            filter.fineStructure(into.at(filter.level));
         }
     }
 
-    /** Halves the picture as long as it is more than twice as large as wanted, so that no pixel is passed over. */
-    private Mat halvedTowards(int sidePx, Mat seat) {
-        Mat picture = seat;
-        while ((long) picture.rows() * picture.cols() > 4L * sidePx * sidePx) {
-            resize(picture, halved, new Size(picture.cols() / 2, picture.rows() / 2), 0, 0, INTER_LINEAR);
-            picture = halved;
-        }
-        return picture;
-    }
-
-    private void fineStructure(int borderPx, float[] into) {
-        GaussianBlur(level, fine, SMOOTHING, SMOOTHING_SIGMA_PX);
-        blur(fine, shade, SHADE);
-        subtract(fine, shade, fine);
-        copyMakeBorder(fine, bordered, borderPx, borderPx, borderPx, borderPx, BORDER_REPLICATE);
-        try (FloatPointer pixels = new FloatPointer(bordered.data())) {
-            pixels.get(into);
+    private Mat square(Mat grey) {
+        try (Mat seat = new Mat(grey, box)) {
+            Mat picture = seat;
+            for (int i = 0; i < steps.size(); i++) {
+                resize(picture, scaled.get(i), steps.get(i), 0, 0, INTER_LINEAR);
+                picture = scaled.get(i);
+            }
+            return picture;
         }
     }
 
@@ -92,9 +101,45 @@ final class SeatScaler implements AutoCloseable {
 
     @Override
     public void close() {
-        for (Mat own : new Mat[] {halved, square, level, fine, shade, bordered}) {
-            own.close();
-        }
+        fineToCoarse.forEach(Filter::close);
+        scaled.forEach(Mat::close);
+        steps.forEach(Size::close);
         box.close();
+    }
+
+    /** Filters of one level, with working memory that is made once and not every frame. */
+    private static final class Filter implements AutoCloseable {
+        private final FlowLevel level;
+        private final Size size;
+        private final Mat picture = new Mat();
+        private final Mat fine = new Mat();
+        private final Mat shade = new Mat();
+        private final Mat bordered;
+        private final FloatPointer pixels;
+
+        Filter(FlowLevel level) {
+            this.level = level;
+            size = new Size(level.sidePx(), level.sidePx());
+            bordered = new Mat(level.stridePx(), level.stridePx(), CV_32F);
+            pixels = new FloatPointer(bordered.data());
+        }
+
+        void fineStructure(float[] into) {
+            GaussianBlur(picture, fine, SMOOTHING, SMOOTHING_SIGMA_PX);
+            blur(fine, shade, SHADE);
+            subtract(fine, shade, fine);
+            int borderPx = level.borderPx();
+            copyMakeBorder(fine, bordered, borderPx, borderPx, borderPx, borderPx, BORDER_REPLICATE);
+            pixels.get(into);
+        }
+
+        @Override
+        public void close() {
+            pixels.close();
+            for (Mat own : new Mat[] {picture, fine, shade, bordered}) {
+                own.close();
+            }
+            size.close();
+        }
     }
 }
