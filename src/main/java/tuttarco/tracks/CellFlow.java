@@ -1,41 +1,24 @@
 package tuttarco.tracks;
 
-import static org.bytedeco.opencv.global.opencv_imgproc.INTER_AREA;
-import static org.bytedeco.opencv.global.opencv_imgproc.resize;
-
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.Optional;
-import org.bytedeco.javacpp.indexer.FloatIndexer;
-import org.bytedeco.opencv.global.opencv_core;
-import org.bytedeco.opencv.global.opencv_video;
-import org.bytedeco.opencv.opencv_core.Mat;
-import org.bytedeco.opencv.opencv_core.Rect;
-import org.bytedeco.opencv.opencv_core.Size;
 import tuttarco.seats.SeatBox;
 import tuttarco.video.Frame;
 
 /**
- * Dense optical flow of one seat as the mean motion of each cell of a square grid.
+ * Motion of one seat as that of each cell of a square grid: a few hundred numbers a frame instead of a picture.
  *
- * <p>The seat box is scaled to a working size, Farneback's flow is taken between each frame and one a little earlier, and
- * the mean over each cell is kept: a few hundred numbers a frame instead of a picture. The earlier frame is not the one
- * just before: a slow bow moves so little from frame to frame that compression and noise hide it.
- *
- * <p>Reference: G. Farneback, Two-frame motion estimation based on polynomial expansion, SCIA 2003.
+ * <p>The seat box is scaled to a square, and each frame compared with one a little earlier. The earlier frame is not the
+ * one just before: a slow bow moves so little from frame to frame that compression and noise hide it.
  */
 final class CellFlow implements AutoCloseable {
     /** Cells along each side of the seat box. */
     static final int GRID = 16;
 
+    /** Cells of the grid. */
     static final int CELLS = GRID * GRID;
-
-    /**
-     * Side of a square as large as the scaled seat, pixels. Chosen on rendered scenes: at 84 slow bows of figures seen whole
-     * are lost, 150 is no better.
-     */
-    static final double WORKING_SIDE_PX = 120;
 
     /** Age of the earlier frame, seconds; chosen on rendered scenes: 0.033 loses shaken scenes, 0.2 quick strokes. */
     private static final double BASELINE_S = 0.066;
@@ -46,31 +29,15 @@ final class CellFlow implements AutoCloseable {
      */
     private static final double LEAST_STEP_S = 0.028;
 
-    /** Farneback's parameters, measured on real clips: levels, window in pixels, iterations, neighbourhood, its sigma. */
-    private static final int LEVELS = 4;
-
-    private static final int WINDOW_PX = 13;
-    private static final int ITERATIONS = 3;
-    private static final int NEIGHBOURHOOD_PX = 5;
-    private static final double NEIGHBOURHOOD_SIGMA_PX = 1.1;
-
-    /** Mean luma to which each picture is brought, 0 to 255, and the strongest gain that may take. */
-    private static final double EVEN_LUMA = 100;
-
-    private static final double STRONGEST_GAIN = 8;
-
-    private record Seen(double timeS, Mat picture) {}
+    private record Seen(double timeS, SeatPyramid picture) {}
 
     private final Grid grid;
-    private final Rect box;
-    private final Size working;
-    private final double pxPerUnit;
-    private final Size cells = new Size(GRID, GRID);
+    private final SeatScaler scaler;
+    private final CellAlignment alignment = new CellAlignment();
+    private final double unitsPerPxX;
+    private final double unitsPerPxY;
     private final Deque<Seen> recent = new ArrayDeque<>();
-    private final Deque<Mat> spare = new ArrayDeque<>();
-    private final Mat flow = new Mat();
-    private final Mat means = new Mat();
-    private double luma;
+    private final Deque<SeatPyramid> spare = new ArrayDeque<>();
 
     /**
      * @param region the part of the picture to look at
@@ -78,12 +45,10 @@ final class CellFlow implements AutoCloseable {
      */
     CellFlow(SeatBox region, double unitPx) {
         grid = new Grid(region);
-        box = new Rect(region.xPx(), region.yPx(), region.widthPx(), region.heightPx());
-        double scale = WORKING_SIDE_PX / Math.sqrt((double) region.widthPx() * region.heightPx());
-        int widthPx = Math.max(GRID, (int) Math.round(scale * region.widthPx()));
-        int heightPx = Math.max(GRID, (int) Math.round(scale * region.heightPx()));
-        working = new Size(widthPx, heightPx);
-        pxPerUnit = heightPx * unitPx / region.heightPx();
+        scaler = new SeatScaler(region);
+        double finestPx = FlowLevel.FINEST.sidePx();
+        unitsPerPxX = region.widthPx() / finestPx / unitPx;
+        unitsPerPxY = region.heightPx() / finestPx / unitPx;
     }
 
     /** Where the cells lie in the picture, row by row. */
@@ -159,13 +124,8 @@ final class CellFlow implements AutoCloseable {
         if (!recent.isEmpty() && frame.timeS() - recent.getLast().timeS() < LEAST_STEP_S) {
             return Optional.empty();
         }
-        Mat now = spare.isEmpty() ? new Mat() : spare.pop();
-        try (Mat seat = new Mat(frame.grey(), box)) {
-            resize(seat, now, working, 0, 0, INTER_AREA);
-        }
-        luma = opencv_core.mean(now).get(0);
-        // flickering light is no motion: every picture is brought to the same mean
-        now.convertTo(now, -1, Math.min(STRONGEST_GAIN, EVEN_LUMA / Math.max(1, luma)), 0);
+        SeatPyramid now = spare.isEmpty() ? SeatPyramid.empty() : spare.pop();
+        scaler.scale(frame.grey(), now);
         recent.addLast(new Seen(frame.timeS(), now));
         while (recent.size() > 2 && closer(frame.timeS())) {
             spare.push(recent.removeFirst().picture());
@@ -185,36 +145,24 @@ final class CellFlow implements AutoCloseable {
         return Math.abs(second - BASELINE_S) <= Math.abs(first - BASELINE_S) + 1e-6;
     }
 
-    private float[] shift(Mat earlier, Mat now) {
-        opencv_video.calcOpticalFlowFarneback(
-                earlier, now, flow, 0.5, LEVELS, WINDOW_PX, ITERATIONS, NEIGHBOURHOOD_PX, NEIGHBOURHOOD_SIGMA_PX, 0);
-        resize(flow, means, cells, 0, 0, INTER_AREA);
-        float[] numbers = new float[2 * CELLS];
-        try (FloatIndexer at = means.createIndexer()) {
-            for (int row = 0; row < GRID; row++) {
-                for (int column = 0; column < GRID; column++) {
-                    int cell = row * GRID + column;
-                    numbers[cell] = (float) (at.get(row, column, 0) / pxPerUnit);
-                    numbers[CELLS + cell] = (float) (at.get(row, column, 1) / pxPerUnit);
-                }
-            }
+    private float[] shift(SeatPyramid earlier, SeatPyramid now) {
+        alignment.align(earlier, now);
+        float[] shift = new float[2 * CELLS];
+        for (int cell = 0; cell < CELLS; cell++) {
+            shift[cell] = (float) (alignment.x()[cell] * unitsPerPxX);
+            shift[CELLS + cell] = (float) (alignment.y()[cell] * unitsPerPxY);
         }
-        return numbers;
+        return shift;
     }
 
     /** Mean luma of the frame last taken, 0 to 255. */
     double luma() {
-        return luma;
+        return scaler.luma();
     }
 
     @Override
     public void close() {
-        recent.forEach(s -> s.picture().close());
-        spare.forEach(Mat::close);
-        flow.close();
-        means.close();
-        box.close();
-        working.close();
-        cells.close();
+        scaler.close();
+        alignment.close();
     }
 }

@@ -43,13 +43,15 @@ final class HandFollower {
         double dy = 0;
         double reachPx = REACH * shoulderWidthPx;
         for (int cell = 0; cell < CellFlow.CELLS; cell++) {
-            if (Math.hypot(grid.xPx(cell) - place.xPx(), grid.yPx(cell) - place.yPx()) > reachPx) {
+            double awayX = grid.xPx(cell) - place.xPx();
+            double awayY = grid.yPx(cell) - place.yPx();
+            if (awayX * awayX + awayY * awayY > reachPx * reachPx) {
                 continue;
             }
             double cellX = motion.x(cell) - motion.bodyX();
             double cellY = motion.y(cell) - motion.bodyY();
-            double speed = Math.hypot(cellX, cellY);
-            double weight = speed * speed * speed;
+            double squared = cellX * cellX + cellY * cellY;
+            double weight = squared * Math.sqrt(squared);
             weights += weight;
             dx += weight * cellX;
             dy += weight * cellY;

@@ -44,8 +44,8 @@ final class MovingArm {
                 int cell = row * CellFlow.GRID + column;
                 double dx = motion.x(cell) - motion.bodyX();
                 double dy = motion.y(cell) - motion.bodyY();
-                double speed = Math.hypot(dx, dy);
-                double w = speed * speed * speed;
+                double squared = dx * dx + dy * dy;
+                double w = squared * Math.sqrt(squared);
                 weight += w;
                 vx += w * dx;
                 vy += w * dy;
