@@ -11,7 +11,7 @@ import tuttarco.signal.Axis;
 import tuttarco.video.Frame;
 
 /**
- * Follows a bow arm by dense optical flow alone, with the direction of down and up taken from the declared instrument and
+ * Follows a bow arm by optical flow alone, with the direction of down and up taken from the declared instrument and
  * facing.
  *
  * <p>A handful of numbers a frame is kept. At the end the bow's axis is the principal axis of the arm's motion; which of
