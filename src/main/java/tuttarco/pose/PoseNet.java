@@ -32,6 +32,15 @@ public final class PoseNet implements AutoCloseable {
     private static final int CENTRE = 33;
     private static final int RIM = 34;
 
+    /** A picture darker than this on average, luma 0 to 255, is brightened to the even one; rendered scenes. */
+    private static final double DARK_LUMA = 60;
+
+    private static final double EVEN_LUMA = 110;
+    private static final double STRONGEST_GAIN = 8;
+
+    /** A crop hardly in the picture is not judged by the little that is, share of its area. */
+    private static final double LEAST_SHARE = 0.05;
+
     private final Net net;
     private final StringVector outputs = new StringVector("Identity", "Identity_1");
     private final Size inputSize = new Size(INPUT_PX, INPUT_PX);
@@ -74,6 +83,18 @@ public final class PoseNet implements AutoCloseable {
             at.put(1, 0, 0, scale, crop.topPx() + scale / 2 - 0.5);
         }
         warpAffine(grey, cut, toPicture, inputSize, INTER_LINEAR | WARP_INVERSE_MAP, BORDER_CONSTANT, black);
+        brighten(crop, grey.cols(), grey.rows());
+    }
+
+    /** A dark stage is shown to the model as bright as the pictures it knows; what lies outside the picture stays black. */
+    private void brighten(Crop crop, int widthPx, int heightPx) {
+        double across = Math.min(widthPx, crop.leftPx() + crop.sidePx()) - Math.max(0, crop.leftPx());
+        double down = Math.min(heightPx, crop.topPx() + crop.sidePx()) - Math.max(0, crop.topPx());
+        double share = Math.max(0, across) * Math.max(0, down) / (crop.sidePx() * crop.sidePx());
+        double luma = opencv_core.mean(cut).get(0) / Math.max(LEAST_SHARE, share);
+        if (luma < DARK_LUMA) {
+            cut.convertTo(cut, -1, Math.min(STRONGEST_GAIN, EVEN_LUMA / Math.max(1, luma)), 0);
+        }
     }
 
     private static float[] numbers(Mat output) {

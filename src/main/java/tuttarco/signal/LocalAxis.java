@@ -13,7 +13,7 @@ public record LocalAxis(double sigmaS) {
     private static final double REACH = 3;
 
     /** Weight of the whole series beside the window: enough to hold the axis through a rest, too little to bend it. */
-    private static final double WHOLE_SHARE = Double.parseDouble(System.getProperty("whole", "1.0"));
+    private static final double WHOLE_SHARE = 1.0;
 
     public LocalAxis {
         if (!(sigmaS > 0)) {

@@ -23,10 +23,10 @@ import tuttarco.video.Frame;
  */
 public final class BodyArmTracker implements ArmTracker {
     /** Poses come this quickly while the clip is young, seconds, and for so long; then once a {@link #LATER_S}. */
-    private static final double EARLY_S = Double.parseDouble(System.getProperty("early", "0.25"));
+    private static final double EARLY_S = 0.25;
 
-    private static final double EARLY_UNTIL_S = Double.parseDouble(System.getProperty("until", "2"));
-    private static final double LATER_S = Double.parseDouble(System.getProperty("later", "1"));
+    private static final double EARLY_UNTIL_S = 2;
+    private static final double LATER_S = 1;
 
     private static final double DOUBTFUL_S = 0.5;
 

@@ -10,10 +10,10 @@ import tuttarco.seats.SeatBox;
  */
 record BodyRegion(KeyPose.Place middle, double shoulderWidthPx) {
     /** An arm reaches about so far from the middle of the shoulders, shoulder widths: 0.7 m of arm on 0.36 m (from memory). */
-    private static final double ASIDE = Double.parseDouble(System.getProperty("aside", "2.0"));
+    private static final double ASIDE = 2.0;
 
-    private static final double ABOVE = Double.parseDouble(System.getProperty("above", "1.2"));
-    private static final double BELOW = Double.parseDouble(System.getProperty("below", "2.0"));
+    private static final double ABOVE = 1.2;
+    private static final double BELOW = 2.0;
 
     /** The player has left the region after moving so far, shoulder widths, or coming so much nearer or farther. */
     private static final double MOVED = 0.5;

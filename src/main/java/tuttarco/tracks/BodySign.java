@@ -18,16 +18,16 @@ import tuttarco.signal.HiddenMarkovChain;
  */
 record BodySign(double[] downProbability, double[] reach) {
     /** Evidence a second of perfectly clear cues, log-odds; chosen on rendered scenes. */
-    private static final double PLACE_WEIGHT = Double.parseDouble(System.getProperty("wp", "2"));
+    private static final double PLACE_WEIGHT = 2;
 
-    private static final double PARTING_WEIGHT = Double.parseDouble(System.getProperty("wd", "2"));
+    private static final double PARTING_WEIGHT = 2;
     private static final double DECLARED_WEIGHT = 1;
 
     /** No pose counts for more than this, seconds: what lies far from it, it does not tell. */
     private static final double LONGEST_S = 1;
 
     /** Mean time until the sign changes because a player turned right round, seconds. */
-    private static final double SIGN_LASTS_S = Double.parseDouble(System.getProperty("lasts", "30"));
+    private static final double SIGN_LASTS_S = 30;
 
     /** Hands part and meet again within a few strokes; poses this near are compared, seconds. */
     private static final double COMPARED_S = 2;
@@ -54,17 +54,16 @@ record BodySign(double[] downProbability, double[] reach) {
                     + PARTING_WEIGHT * parting(poses, sample, run, apart, k)
                     + DECLARED_WEIGHT * declared(player, hand, axes[sample[k]]);
             double logOdds = clear * countsS(poses, k);
-            if (System.getenv("DBG") != null)
-                System.err.printf(
-                        "%.2f axis %.2f,%.2f place %+.2f parting %+.2f sw %.0f person %.2f counts %.2f%n",
-                        poses.get(k).timeS(),
-                        axes[sample[k]].x(),
-                        axes[sample[k]].y(),
-                        place(player, hand, poses.get(k), axes[sample[k]]),
-                        parting(poses, sample, run, apart, k),
-                        poses.get(k).pose().shoulderWidthPx(),
-                        poses.get(k).pose().person(),
-                        countsS(poses, k));
+            System.err.printf(
+                    "%.2f axis %.2f,%.2f place %+.2f parting %+.2f sw %.0f person %.2f counts %.2f%n",
+                    poses.get(k).timeS(),
+                    axes[sample[k]].x(),
+                    axes[sample[k]].y(),
+                    place(player, hand, poses.get(k), axes[sample[k]]),
+                    parting(poses, sample, run, apart, k),
+                    poses.get(k).pose().shoulderWidthPx(),
+                    poses.get(k).pose().person(),
+                    countsS(poses, k));
             evidence[k] = new double[] {logOdds / 2, -logOdds / 2};
         }
         double half = Math.log(0.5);

@@ -15,7 +15,7 @@ import tuttarco.signal.LocalAxis;
  */
 record BowArm(KeyPose.Hand hand, List<ArmSample> samples) {
     /** The bow's axis turns with the player; slower than this, seconds, and not with single strokes. */
-    private static final LocalAxis AXIS = new LocalAxis(Double.parseDouble(System.getProperty("axis", "1.5")));
+    private static final LocalAxis AXIS = new LocalAxis(1.5);
 
     /** How much likelier a bow in the right hand is before anything was seen, natural logarithm. */
     private static final double RIGHT_HANDED = 0.2;

@@ -15,7 +15,7 @@ final class HandFollower {
     static final LocalQuadratic SMOOTHING = new LocalQuadratic(0.17);
 
     /** Cells this near to the wrist, shoulder widths, show hand, wrist or the fast end of the forearm. */
-    private static final double REACH = Double.parseDouble(System.getProperty("reach", "0.8"));
+    private static final double REACH = 0.8;
 
     private final ResizableDoubleArray timesS = new ResizableDoubleArray();
     private final ResizableDoubleArray vx = new ResizableDoubleArray();
