@@ -54,16 +54,6 @@ record BodySign(double[] downProbability, double[] reach) {
                     + PARTING_WEIGHT * parting(poses, sample, run, apart, k)
                     + DECLARED_WEIGHT * declared(player, hand, axes[sample[k]]);
             double logOdds = clear * countsS(poses, k);
-            System.err.printf(
-                    "%.2f axis %.2f,%.2f place %+.2f parting %+.2f sw %.0f person %.2f counts %.2f%n",
-                    poses.get(k).timeS(),
-                    axes[sample[k]].x(),
-                    axes[sample[k]].y(),
-                    place(player, hand, poses.get(k), axes[sample[k]]),
-                    parting(poses, sample, run, apart, k),
-                    poses.get(k).pose().shoulderWidthPx(),
-                    poses.get(k).pose().person(),
-                    countsS(poses, k));
             evidence[k] = new double[] {logOdds / 2, -logOdds / 2};
         }
         double half = Math.log(0.5);
