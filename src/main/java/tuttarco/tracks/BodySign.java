@@ -46,7 +46,7 @@ record BodySign(double[] downProbability, double[] reach) {
             KeyPose pose = poses.get(k);
             sample[k] = nearest(timesS, pose.timeS());
             apart[k] = pose.handsApartPx() / pose.shoulderWidthPx();
-            reach[k] = pose.hand(hand).distancePx(pose.strings(player.instrument())) / pose.shoulderWidthPx();
+            reach[k] = pose.hand(hand).distancePx(pose.strings(player.instrument(), hand)) / pose.shoulderWidthPx();
         }
         double[][] evidence = new double[n][];
         for (int k = 0; k < n; k++) {

@@ -60,11 +60,11 @@ record KeyPose(double timeS, Pose pose) {
     }
 
     /**
-     * About where bow and strings meet: between the shoulders for what is held there, before the hips for what stands
-     * on the floor (common practice, no source).
+     * About where bow and strings meet: half way from between the shoulders to the hand that fingers for what is held
+     * there, before the hips for what stands on the floor (common practice, no source).
      */
-    Place strings(Instrument instrument) {
-        return instrument.onShoulder() ? shoulders() : hips();
+    Place strings(Instrument instrument, Hand bowHand) {
+        return instrument.onShoulder() ? Place.middle(shoulders(), hand(bowHand.other())) : hips();
     }
 
     /** Width of the shoulders if they were seen from the front, pixels; an estimate where the player shows a side. */
@@ -82,7 +82,7 @@ record KeyPose(double timeS, Pose pose) {
      * its direction is.
      */
     Way fromStrings(Instrument instrument, Hand hand) {
-        Place strings = strings(instrument);
+        Place strings = strings(instrument, hand);
         Place at = hand(hand);
         double unitPx = Math.max(NEAR * shoulderWidthPx(), at.distancePx(strings));
         return new Way((at.xPx() - strings.xPx()) / unitPx, (at.yPx() - strings.yPx()) / unitPx);
