@@ -50,7 +50,7 @@ public final class HiddenMarkovReader implements StrokeReader {
             double restNoise,
             double slowestBowing,
             double leastConfidence) {
-        public static final Settings DEFAULT = new Settings(0.7, 20, 1.5, 8, 0.02, 0.1, 0.6);
+        public static final Settings DEFAULT = new Settings(0.7, 20, 1.5, 8, 0.02, 0.1, 0.7);
 
         public Settings {
             if (!(strokeS > 0

@@ -11,7 +11,8 @@ import tuttarco.signal.HiddenMarkovChain;
  *
  * <p>Two cues, neither of which needs to know where the player faces. The bow hand is always on the tip's side of where
  * bow and strings meet, so the way from the strings to the hand is down; and while the bow runs down, the two hands part
- * (common practice, no source). A chain of the two signs gathers the evidence over time: the sign seldom changes.
+ * (common practice, no source). Both count as far as the hand that the poses show moves along with the flow: the model's
+ * own word that it sees a hand is worth little. A chain of the two signs gathers the evidence over time: the sign seldom changes.
  *
  * @param downProbability at each sample, how likely the axis points down
  * @param reach at each sample, distance of the bow hand from the strings, shoulder widths
@@ -21,7 +22,10 @@ record BodySign(double[] downProbability, double[] reach) {
     private static final double PLACE_WEIGHT = 2;
 
     private static final double PARTING_WEIGHT = 2;
-    private static final double DECLARED_WEIGHT = 1;
+    private static final double DECLARED_WEIGHT = 3;
+
+    /** Poses are trusted as far as the hand they show moves as the flow does, over this time to either side, seconds. */
+    private static final double TRUSTED_S = 4;
 
     /** No pose counts for more than this, seconds: what lies far from it, it does not tell. */
     private static final double LONGEST_S = 1;
@@ -48,10 +52,19 @@ record BodySign(double[] downProbability, double[] reach) {
             apart[k] = pose.handsApartPx() / pose.shoulderWidthPx();
             reach[k] = pose.hand(hand).distancePx(pose.strings(player.instrument(), hand)) / pose.shoulderWidthPx();
         }
+        double[] shown = new double[n];
+        for (int k = 0; k < n; k++) {
+            KeyPose.Place at = poses.get(k).hand(hand);
+            KeyPose.Place body = poses.get(k).shoulders();
+            shown[k] = axes[sample[k]].along(at.xPx() - body.xPx(), at.yPx() - body.yPx())
+                    / poses.get(k).shoulderWidthPx();
+        }
         double[][] evidence = new double[n][];
         for (int k = 0; k < n; k++) {
-            double clear = PLACE_WEIGHT * place(player, hand, poses.get(k), axes[sample[k]])
-                    + PARTING_WEIGHT * parting(poses, sample, run, apart, k)
+            double trust = Math.max(0, agreement(poses, sample, run, shown, k, TRUSTED_S));
+            double clear = trust
+                            * (PLACE_WEIGHT * place(player, hand, poses.get(k), axes[sample[k]])
+                                    + PARTING_WEIGHT * agreement(poses, sample, run, apart, k, COMPARED_S))
                     + DECLARED_WEIGHT * declared(player, hand, axes[sample[k]]);
             double logOdds = clear * countsS(poses, k);
             evidence[k] = new double[] {logOdds / 2, -logOdds / 2};
@@ -74,14 +87,15 @@ record BodySign(double[] downProbability, double[] reach) {
         return axis.along(way.x(), way.y());
     }
 
-    /** Correlation of how far the bow has run with how far the hands are apart, over the poses near this one. */
-    private static double parting(List<KeyPose> poses, int[] sample, double[] run, double[] apart, int k) {
+    /** Correlation of how far the bow has run with what the poses show, over those within a time of this one. */
+    private static double agreement(
+            List<KeyPose> poses, int[] sample, double[] run, double[] shown, int k, double withinS) {
         int first = k;
-        while (first > 0 && poses.get(k).timeS() - poses.get(first - 1).timeS() <= COMPARED_S) {
+        while (first > 0 && poses.get(k).timeS() - poses.get(first - 1).timeS() <= withinS) {
             first--;
         }
         int end = k + 1;
-        while (end < poses.size() && poses.get(end).timeS() - poses.get(k).timeS() <= COMPARED_S) {
+        while (end < poses.size() && poses.get(end).timeS() - poses.get(k).timeS() <= withinS) {
             end++;
         }
         int n = end - first;
@@ -89,20 +103,20 @@ record BodySign(double[] downProbability, double[] reach) {
             return 0;
         }
         double meanRun = 0;
-        double meanApart = 0;
+        double meanShown = 0;
         for (int j = first; j < end; j++) {
             meanRun += run[sample[j]] / n;
-            meanApart += apart[j] / n;
+            meanShown += shown[j] / n;
         }
         double both = 0;
         double ofRun = POSE_SCATTER * POSE_SCATTER;
-        double ofApart = POSE_SCATTER * POSE_SCATTER;
+        double ofShown = POSE_SCATTER * POSE_SCATTER;
         for (int j = first; j < end; j++) {
-            both += (run[sample[j]] - meanRun) * (apart[j] - meanApart) / n;
+            both += (run[sample[j]] - meanRun) * (shown[j] - meanShown) / n;
             ofRun += Math.pow(run[sample[j]] - meanRun, 2) / n;
-            ofApart += Math.pow(apart[j] - meanApart, 2) / n;
+            ofShown += Math.pow(shown[j] - meanShown, 2) / n;
         }
-        return both / Math.sqrt(ofRun * ofApart);
+        return both / Math.sqrt(ofRun * ofShown);
     }
 
     /** The way a down-bow should lead by what was declared; a picture that is mirrored would turn it round. */
