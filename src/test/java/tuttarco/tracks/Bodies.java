@@ -1,0 +1,79 @@
+package tuttarco.tracks;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import tuttarco.pose.Landmark;
+import tuttarco.pose.Pose;
+
+/**
+ * Poses made by hand: a body that faces the camera, shoulders 100 px apart with their middle at (200, 100), hips 150 px
+ * below. Only shoulders, hips and wrists are of use.
+ */
+record Bodies(
+        KeyPose.Place leftShoulder,
+        KeyPose.Place rightShoulder,
+        KeyPose.Place leftHip,
+        KeyPose.Place rightHip,
+        KeyPose.Place leftWrist,
+        KeyPose.Place rightWrist) {
+    static final double SHOULDERS_PX = 100;
+    static final KeyPose.Place SHOULDERS = new KeyPose.Place(200, 100);
+    static final KeyPose.Place HIPS = new KeyPose.Place(200, 250);
+
+    /** The player's left is to the picture's right. */
+    static Bodies of(KeyPose.Place leftWrist, KeyPose.Place rightWrist) {
+        return new Bodies(
+                SHOULDERS.plus(SHOULDERS_PX / 2, 0),
+                SHOULDERS.plus(-SHOULDERS_PX / 2, 0),
+                HIPS.plus(30, 0),
+                HIPS.plus(-30, 0),
+                leftWrist,
+                rightWrist);
+    }
+
+    /** Moved and then scaled about the picture's corner. */
+    Bodies placed(double dxPx, double dyPx, double scale) {
+        return new Bodies(
+                placed(leftShoulder, dxPx, dyPx, scale),
+                placed(rightShoulder, dxPx, dyPx, scale),
+                placed(leftHip, dxPx, dyPx, scale),
+                placed(rightHip, dxPx, dyPx, scale),
+                placed(leftWrist, dxPx, dyPx, scale),
+                placed(rightWrist, dxPx, dyPx, scale));
+    }
+
+    private static KeyPose.Place placed(KeyPose.Place place, double dxPx, double dyPx, double scale) {
+        return new KeyPose.Place(scale * (place.xPx() + dxPx), scale * (place.yPx() + dyPx));
+    }
+
+    /** As a mirror shows it: left and right change places in the picture and in the model's eyes. */
+    Bodies mirrored() {
+        return new Bodies(
+                mirrored(rightShoulder),
+                mirrored(leftShoulder),
+                mirrored(rightHip),
+                mirrored(leftHip),
+                mirrored(rightWrist),
+                mirrored(leftWrist));
+    }
+
+    private static KeyPose.Place mirrored(KeyPose.Place place) {
+        return new KeyPose.Place(2 * SHOULDERS.xPx() - place.xPx(), place.yPx());
+    }
+
+    KeyPose at(double timeS) {
+        List<Landmark> landmarks = new ArrayList<>(Collections.nCopies(Pose.LANDMARKS, landmark(SHOULDERS)));
+        landmarks.set(11, landmark(leftShoulder));
+        landmarks.set(12, landmark(rightShoulder));
+        landmarks.set(15, landmark(leftWrist));
+        landmarks.set(16, landmark(rightWrist));
+        landmarks.set(23, landmark(leftHip));
+        landmarks.set(24, landmark(rightHip));
+        return new KeyPose(timeS, new Pose(landmarks, landmark(HIPS), landmark(SHOULDERS), 1));
+    }
+
+    private static Landmark landmark(KeyPose.Place place) {
+        return new Landmark(place.xPx(), place.yPx(), 1, 1);
+    }
+}
