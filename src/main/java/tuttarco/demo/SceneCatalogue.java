@@ -108,7 +108,7 @@ public final class SceneCatalogue {
         add("flicker", "flickering light", plain.with(easy.lit(1, 0.3)));
         add("noise", "sensor noise", plain.with(easy.noisy(14)));
         add("shake", "hand-held camera", plain.with(easy.shaken(4)));
-        add("zoom", "the zoom drifts", plain.with(easy.zooming(0.15)));
+        add("zoom", "the zoom drifts", plain.with(easy.moved(new CameraMove.Drifts(new Framing(0.15, 0, 0)))));
         add("blur", "motion blur", plain.with(easy.blurred(6)));
         add("low-bitrate", "strong compression", plain.with(SINGLE.bitrate(90)));
         for (int rate : new int[] {24, 50, 60}) {

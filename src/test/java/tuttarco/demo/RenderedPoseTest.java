@@ -41,7 +41,7 @@ class RenderedPoseTest {
 
             Performer performer = layout.performers().get(0);
             Limb arm = performer.figure(AT_S).right();
-            Camera.Spot wrist = layout.camera().see(performer.room(arm.wrist()));
+            Camera.Spot wrist = layout.camera().see(performer.axes(AT_S).room(arm.wrist()));
             Limb other = performer.figure(AT_S).left();
             double shouldersPx =
                     wrist.pxPerM() * arm.shoulder().minus(other.shoulder()).length();
