@@ -22,6 +22,8 @@ public final class SceneCatalogue {
     public enum Expected {
         /** Strokes, and their directions. */
         STROKES,
+        /** Strokes too, but today's reader need not find them: how many it does is measured in the campaign. */
+        STROKES_MEASURED,
         /** No stroke at all: arms move, but nobody bows. */
         NO_STROKES
     }
@@ -49,6 +51,8 @@ public final class SceneCatalogue {
     private static final Picture SINGLE = Picture.of(480, 400);
     private static final Picture SECTION = Picture.of(1280, 720);
     private static final double TEMPO_BPM = 108;
+    /** From facing the camera nearly to profile, as far as players turn to each other, degrees (chosen). */
+    private static final double PROFILE_DEG = 75;
 
     private final List<Listed> scenes = new ArrayList<>();
 
@@ -63,6 +67,9 @@ public final class SceneCatalogue {
         catalogue.cameras();
         catalogue.bodiesAndMusic();
         catalogue.withoutBowing();
+        catalogue.bodiesSeenOtherwise();
+        catalogue.camerasAndSections();
+        catalogue.smallFigures();
         return List.copyOf(catalogue.scenes);
     }
 
@@ -168,6 +175,74 @@ public final class SceneCatalogue {
         add("applause", "everyone applauds", scene(applauding, Passage.SHORT, wide), expected);
         Cast tremolo = new Cast(VIOLIN, Facing.CAMERA, new Deviation.Tremolo(2, 2), new Deviation.Tremolo(5, 5));
         add("tremolo", "two bars of six are tremolo", scene(List.of(tremolo), Passage.SHORT, SINGLE));
+    }
+
+    private void bodiesSeenOtherwise() {
+        Expected expected = Expected.STROKES_MEASURED;
+        for (Instrument instrument : List.of(VIOLIN, CELLO)) {
+            Facing facing = instrument == VIOLIN ? Facing.CAMERA_RIGHT : Facing.CAMERA;
+            Scene straight = single(instrument, facing, Passage.SHORT);
+            add("mirrored-" + instrument.word(), "the picture is flipped", straight.with(SINGLE.flipped()), expected);
+        }
+        Cast leftHanded = new Cast(VIOLIN, Facing.CAMERA, true, List.of());
+        add("left-handed", "the left hand bows", scene(List.of(leftHanded), Passage.SHORT, SINGLE), expected);
+        for (Instrument instrument : List.of(VIOLIN, CELLO)) {
+            Cast turning = new Cast(
+                    instrument,
+                    Facing.CAMERA,
+                    new Deviation.Swivels(-PROFILE_DEG, 2, 3),
+                    new Deviation.Swivels(PROFILE_DEG, 5, 6));
+            add(
+                    "profile-" + instrument.word(),
+                    "the player turns to profile and back, to either side",
+                    scene(List.of(turning), Passage.SHORT, SINGLE),
+                    expected);
+        }
+    }
+
+    private void camerasAndSections() {
+        Expected expected = Expected.STROKES_MEASURED;
+        Conditions easy = Conditions.EASY;
+        add(
+                "conductor",
+                "a conductor's arms before two players",
+                scene(section(VIOLIN, 4), Passage.SHORT, Picture.of(960, 400))
+                        .with(easy.behind(Conditions.Obstacle.CONDUCTOR)),
+                expected);
+        Scene section = scene(section(VIOLIN, 12), Passage.SHORT, SECTION);
+        add("dim-section", "little light", section.with(easy.lit(0.22, 0).noisy(4)), expected);
+        add("low-bitrate-section", "strong compression", section.with(SECTION.bitrate(430)), expected);
+        Scene plain = single(VIOLIN, Facing.CAMERA, Passage.SHORT);
+        add("rate-25", "", plain.with(SINGLE.at(25)));
+        add("rate-30", "30 frames a second", plain.with(SINGLE.at(30)));
+        Picture wide = Picture.of(960, 400).filled(0.85);
+        Scene desk = scene(section(VIOLIN, 2), Passage.SHORT, wide);
+        add("pan", "the camera pans", desk.with(easy.moved(new CameraMove.Drifts(new Framing(0, 0.12, 0)))), expected);
+        add(
+                "zoom-pan",
+                "the camera pans and zooms in",
+                desk.with(easy.moved(new CameraMove.Drifts(new Framing(0.15, -0.12, 0.03)))),
+                expected);
+        add(
+                "cut",
+                "the second half is another shot",
+                plain.with(SINGLE.filled(0.8)).with(easy.moved(new CameraMove.Cuts(new Framing(0.3, 0.1, 0.05)))),
+                expected);
+    }
+
+    /** With as few bits a pixel as makes faces and hands blur. */
+    private void smallFigures() {
+        for (int heightPx : new int[] {200, 100, 70, 50}) {
+            int pictureHeightPx = 2 * (int) Math.round(heightPx / 1.6);
+            int pictureWidthPx = 2 * (int) Math.round(heightPx / 1.28);
+            Picture small =
+                    Picture.of(pictureWidthPx, pictureHeightPx).filled(0.86).bitrate(Math.max(20, heightPx / 5));
+            add(
+                    "small-" + heightPx,
+                    "a figure of " + heightPx + " px, strong compression",
+                    scene(section(VIOLIN, 1), Passage.SHORT, small),
+                    Expected.STROKES_MEASURED);
+        }
     }
 
     private static Cast doing(Instrument instrument, Activity activity) {
