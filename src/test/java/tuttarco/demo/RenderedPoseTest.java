@@ -31,7 +31,7 @@ class RenderedPoseTest {
     @ParameterizedTest
     @ValueSource(strings = {"plain-violin", "plain-cello"})
     void theWristOfAPlayerInASeatIsFoundWhereItWasDrawn(String name) {
-        Scene scene = scene(name);
+        Scene scene = SceneFixture.listed(name).scene();
         Layout layout = Layout.of(scene);
         try (PoseNet net = PackedModel.orSkip().net();
                 Mat grey = grey(scene, layout)) {
@@ -55,21 +55,13 @@ class RenderedPoseTest {
 
     @Test
     void nobodyIsFoundInAnEmptyCorner() {
-        Scene scene = scene("plain-violin");
+        Scene scene = SceneFixture.listed("plain-violin").scene();
         Layout layout = Layout.of(scene);
         try (PoseNet net = PackedModel.orSkip().net();
                 Mat grey = grey(scene, layout)) {
             assertEquals(
                     Optional.empty(), new PersonFinder(net).in(new Frame(0, AT_S, grey), new SeatBox(2, 2, 60, 80)));
         }
-    }
-
-    private static Scene scene(String name) {
-        return SceneCatalogue.all().stream()
-                .filter(listed -> listed.name().equals(name))
-                .findFirst()
-                .orElseThrow()
-                .scene();
     }
 
     private static Mat grey(Scene scene, Layout layout) {
