@@ -54,6 +54,12 @@ public final class SceneCatalogue {
     /** From facing the camera nearly to profile, as far as players turn to each other, degrees (chosen). */
     private static final double PROFILE_DEG = 75;
 
+    /** A small figure takes four fifths of its picture's height: what is filled less the margins that a layout leaves. */
+    private static final double PICTURE_PER_FIGURE = 1.25;
+
+    private static final double SMALL_FILL = 0.86;
+    private static final double SMALL_ASPECT = 1.25;
+
     private final List<Listed> scenes = new ArrayList<>();
 
     private SceneCatalogue() {}
@@ -230,19 +236,23 @@ public final class SceneCatalogue {
                 expected);
     }
 
-    /** With as few bits a pixel as makes faces and hands blur. */
+    /** With so few bits a pixel that faces and hands blur. */
     private void smallFigures() {
         for (int heightPx : new int[] {200, 100, 70, 50}) {
-            int pictureHeightPx = 2 * (int) Math.round(heightPx / 1.6);
-            int pictureWidthPx = 2 * (int) Math.round(heightPx / 1.28);
-            Picture small =
-                    Picture.of(pictureWidthPx, pictureHeightPx).filled(0.86).bitrate(Math.max(20, heightPx / 5));
+            double pictureHeightPx = PICTURE_PER_FIGURE * heightPx;
+            Picture small = Picture.of(even(SMALL_ASPECT * pictureHeightPx), even(pictureHeightPx))
+                    .filled(SMALL_FILL)
+                    .bitrate(Math.max(20, heightPx / 5));
             add(
                     "small-" + heightPx,
                     "a figure of " + heightPx + " px, strong compression",
                     scene(section(VIOLIN, 1), Passage.SHORT, small),
                     Expected.STROKES_MEASURED);
         }
+    }
+
+    private static int even(double px) {
+        return 2 * (int) Math.round(px / 2);
     }
 
     private static Cast doing(Instrument instrument, Activity activity) {
