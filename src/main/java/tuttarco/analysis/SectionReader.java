@@ -14,7 +14,9 @@ import tuttarco.strokes.HiddenMarkovReader;
 import tuttarco.strokes.Reading;
 import tuttarco.strokes.StrokeKind;
 import tuttarco.strokes.StrokeReader;
+import tuttarco.tracks.ArmTrack;
 import tuttarco.tracks.ArmTrackers;
+import tuttarco.tracks.Hand;
 import tuttarco.tracks.SectionTracker;
 import tuttarco.tracks.SectionTracker.Tracked;
 import tuttarco.video.Clip;
@@ -76,7 +78,8 @@ public final class SectionReader {
                         + "; check that the picture is bright enough, that the seats are where the players are,"
                         + " and that the clip has at least ten frames a second.");
             }
-            return new SectionReading(clip.facts(), tracked.endS(), tracked.tracks(), readings, notes(clip, readings));
+            return new SectionReading(
+                    clip.facts(), tracked.endS(), tracked.tracks(), readings, notes(clip, tracked.tracks(), readings));
         }
     }
 
@@ -94,9 +97,10 @@ public final class SectionReader {
         return reading.strokes().stream().allMatch(s -> s.kind() == StrokeKind.UNSEEN);
     }
 
-    private static List<String> notes(Clip clip, List<Reading> readings) {
+    private static List<String> notes(Clip clip, List<ArmTrack> tracks, List<Reading> readings) {
         List<String> notes = new ArrayList<>();
         clip.trouble().ifPresent(notes::add);
+        notes.addAll(leftHands(tracks));
         for (Reading reading : readings) {
             if (unseen(reading)) {
                 notes.add(Plain.text(reading.player().label())
@@ -104,6 +108,24 @@ public final class SectionReader {
             }
         }
         return notes;
+    }
+
+    /** Bows in left hands: a mirrored picture if most are, else players to look at. */
+    private static List<String> leftHands(List<ArmTrack> tracks) {
+        List<ArmTrack> known =
+                tracks.stream().filter(t -> t.bowHand().isPresent()).toList();
+        List<String> left = known.stream()
+                .filter(t -> t.bowHand().get() == Hand.LEFT)
+                .map(t -> Plain.text(t.player().label()))
+                .toList();
+        if (!left.isEmpty() && 2 * left.size() > known.size()) {
+            return List.of("The picture seems to be mirrored, as front cameras do: bows are in left hands."
+                    + " Strokes are read as the bows go all the same.");
+        }
+        return left.stream()
+                .map(label ->
+                        label + " seems to bow with the left hand; if that is wrong, look at this reading with care.")
+                .toList();
     }
 
     /** Told how far the reading has come. */

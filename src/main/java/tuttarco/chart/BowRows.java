@@ -101,7 +101,7 @@ final class BowRows {
     private NumberAxis travelAxis(int heightPx) {
         int headPx = StrokeLane.BAR_NUMBERS_PX + StrokeLane.LANE_PX;
         double curvePx = heightPx - headPx - TIME_AXIS_PX - 2.0 * Look.STEP_PX;
-        NumberAxis axis = new CurveAxis("to the tip, seat heights", most);
+        NumberAxis axis = new CurveAxis("to the tip, shoulder widths", most);
         Look.dress(axis);
         axis.setRange(-most, most + 2 * most * headPx / curvePx);
         axis.setTickUnit(new NumberTickUnit(roundStep(most), CurveAxis.plainNumbers()));

@@ -25,7 +25,7 @@ final class BowTravel {
     /**
      * One point of the curve.
      *
-     * @param travel seat heights towards the tip
+     * @param travel shoulder widths towards the tip
      * @param error standard deviation of {@code travel} from the noise of the speed alone, same unit
      */
     record Point(double timeS, double travel, double error) {}

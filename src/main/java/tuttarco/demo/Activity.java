@@ -22,7 +22,7 @@ enum Activity {
     PAGE_TURN {
         @Override
         Stance at(Stance playing, double share, double roundS) {
-            double turned = smooth((share - 0.35) / 0.3);
+            double turned = Spell.smooth((share - 0.35) / 0.3);
             Vec from = new Vec(0.62, 0.62, 0.76);
             Vec to = new Vec(0.24, 0.60, 0.80);
             Vec page = from.towards(to, turned).plus(new Vec(0, -0.05, 0.12).times(Math.sin(Math.PI * turned)));
@@ -41,7 +41,7 @@ enum Activity {
                     0.015 * Math.max(0, Math.sin(2 * Math.PI * 0.7 * roundS)));
             Vec knee = new Vec(0.22, 0.33, playing.posture().hipM() + 0.13).plus(fidget);
             double itchS = roundS % ITCH_EVERY_S - ITCH_AFTER_S;
-            double raised = smooth(itchS / RAISE_S) * smooth((ITCH_S - itchS) / RAISE_S);
+            double raised = Spell.smooth(itchS / RAISE_S) * Spell.smooth((ITCH_S - itchS) / RAISE_S);
             Vec rub =
                     new Vec(0.012 * Math.sin(2 * Math.PI * 4 * roundS), 0, 0.008 * Math.sin(2 * Math.PI * 4 * roundS));
             Vec nose = rest.head().plus(new Vec(0.05, 0.15, -0.04)).plus(rub);
@@ -92,10 +92,4 @@ enum Activity {
      * @param roundS how far it is in what repeats itself, seconds
      */
     abstract Stance at(Stance playing, double share, double roundS);
-
-    /** From 0 to 1 with level ends, while {@code u} goes from 0 to 1. */
-    static double smooth(double u) {
-        double v = Math.max(0, Math.min(1, u));
-        return v * v * (3 - 2 * v);
-    }
 }

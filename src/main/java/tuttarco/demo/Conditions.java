@@ -4,7 +4,7 @@ package tuttarco.demo;
  * What makes a clip hard to read.
  *
  * @param shakePx standard deviation of a hand-held camera's wander, pixels
- * @param zoomDrift how much larger the picture has become at the end, as a share
+ * @param move how the camera pans, zooms or cuts
  * @param light brightness as a share of full light
  * @param flicker depth of the light's flicker as a share
  * @param noise standard deviation of the sensor's noise, grey levels of 255
@@ -13,7 +13,7 @@ package tuttarco.demo;
  */
 record Conditions(
         double shakePx,
-        double zoomDrift,
+        CameraMove move,
         double light,
         double flicker,
         double noise,
@@ -27,17 +27,16 @@ record Conditions(
         /** Stands set high, in front of the hands. */
         HIGH_STANDS,
         /** Someone's head and shoulders go past, close to the camera. */
-        PASSING_HEAD
+        PASSING_HEAD,
+        /** A conductor beats time before the players in the middle. */
+        CONDUCTOR
     }
 
-    static final Conditions EASY = new Conditions(0, 0, 1, 0, 2, 1, 0.012, Obstacle.NONE);
+    static final Conditions EASY = new Conditions(0, CameraMove.NONE, 1, 0, 2, 1, 0.012, Obstacle.NONE);
 
     Conditions {
         if (!(shakePx >= 0 && shakePx <= 100)) {
             throw new IllegalArgumentException("a shake has 0 to 100 pixels, not " + shakePx);
-        }
-        if (!(zoomDrift >= 0 && zoomDrift <= 1)) {
-            throw new IllegalArgumentException("a zoom drifts by 0 to 1, not " + zoomDrift);
         }
         if (!(light > 0 && light <= 1) || !(flicker >= 0 && flicker < 1)) {
             throw new IllegalArgumentException("light and flicker are shares, not " + light + " and " + flicker);
@@ -54,30 +53,30 @@ record Conditions(
     }
 
     Conditions shaken(double px) {
-        return new Conditions(px, zoomDrift, light, flicker, noise, subFrames, swayM, obstacle);
+        return new Conditions(px, move, light, flicker, noise, subFrames, swayM, obstacle);
     }
 
-    Conditions zooming(double drift) {
-        return new Conditions(shakePx, drift, light, flicker, noise, subFrames, swayM, obstacle);
+    Conditions moved(CameraMove newMove) {
+        return new Conditions(shakePx, newMove, light, flicker, noise, subFrames, swayM, obstacle);
     }
 
     Conditions lit(double newLight, double newFlicker) {
-        return new Conditions(shakePx, zoomDrift, newLight, newFlicker, noise, subFrames, swayM, obstacle);
+        return new Conditions(shakePx, move, newLight, newFlicker, noise, subFrames, swayM, obstacle);
     }
 
     Conditions noisy(double newNoise) {
-        return new Conditions(shakePx, zoomDrift, light, flicker, newNoise, subFrames, swayM, obstacle);
+        return new Conditions(shakePx, move, light, flicker, newNoise, subFrames, swayM, obstacle);
     }
 
     Conditions blurred(int newSubFrames) {
-        return new Conditions(shakePx, zoomDrift, light, flicker, noise, newSubFrames, swayM, obstacle);
+        return new Conditions(shakePx, move, light, flicker, noise, newSubFrames, swayM, obstacle);
     }
 
     Conditions swaying(double newSwayM) {
-        return new Conditions(shakePx, zoomDrift, light, flicker, noise, subFrames, newSwayM, obstacle);
+        return new Conditions(shakePx, move, light, flicker, noise, subFrames, newSwayM, obstacle);
     }
 
     Conditions behind(Obstacle newObstacle) {
-        return new Conditions(shakePx, zoomDrift, light, flicker, noise, subFrames, swayM, newObstacle);
+        return new Conditions(shakePx, move, light, flicker, noise, subFrames, swayM, newObstacle);
     }
 }

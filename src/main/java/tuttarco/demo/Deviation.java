@@ -11,6 +11,9 @@ sealed interface Deviation {
     /** Does something else with the bow arm. */
     record Does(Activity activity, int firstBar, int lastBar) implements Deviation {}
 
+    /** Turns aside with chest and instrument by an angle, clockwise from above, degrees, and back, playing on. */
+    record Swivels(double byDeg, int firstBar, int lastBar) implements Deviation {}
+
     /** Plays short strokes to and fro as fast as the arm goes, more than ten a second. */
     record Tremolo(int firstBar, int lastBar) implements Deviation {}
 

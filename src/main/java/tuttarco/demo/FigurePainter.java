@@ -15,18 +15,20 @@ final class FigurePainter {
 
     private final Performer who;
     private final Figure f;
+    private final Axes axes;
     private final Brush brush;
     private final Vec toCamera;
 
-    private FigurePainter(Performer who, Figure figure, Brush brush, Camera camera) {
+    private FigurePainter(Performer who, double timeS, Brush brush, Camera camera) {
         this.who = who;
-        this.f = figure;
+        this.f = who.figure(timeS);
+        this.axes = who.axes(timeS);
         this.brush = brush;
         this.toCamera = camera.towards(who.floor().plus(new Vec(0, 0, 1)));
     }
 
     static void paint(Performer who, double timeS, Brush brush, Camera camera) {
-        FigurePainter painter = new FigurePainter(who, who.figure(timeS), brush, camera);
+        FigurePainter painter = new FigurePainter(who, timeS, brush, camera);
         painter.chair();
         painter.legs();
         painter.trunk();
@@ -42,7 +44,7 @@ final class FigurePainter {
 
     /** Nothing but hand and forearm of the bow arm. */
     static void paintBowArm(Performer who, double timeS, Brush brush, Camera camera) {
-        new FigurePainter(who, who.figure(timeS), brush, camera).bowArm();
+        new FigurePainter(who, timeS, brush, camera).bowArm();
         brush.flush();
     }
 
@@ -51,7 +53,7 @@ final class FigurePainter {
     }
 
     private Vec at(double x, double y, double z) {
-        return who.room(new Vec(x, y, z));
+        return axes.room(new Vec(x, y, z));
     }
 
     private void chair() {
@@ -99,19 +101,19 @@ final class FigurePainter {
         double frontal = Math.abs(toCamera.dot(forward()));
         double width = Math.hypot(0.34 * frontal, 0.22 * Math.sqrt(1 - frontal * frontal));
         Vec chest = f.chest().plus(new Vec(0, -0.01, -0.15));
-        brush.limb(who.room(chest), who.room(f.hips().plus(new Vec(0, 0, 0.04))), width, 0.92 * width, coat, -0.02);
+        brush.limb(axes.room(chest), axes.room(f.hips().plus(new Vec(0, 0, 0.04))), width, 0.92 * width, coat, -0.02);
         Vec right = f.right().shoulder();
         Vec left = f.left().shoulder();
         brush.limb(
-                who.room(right.plus(new Vec(-0.03, -0.01, -0.035))),
-                who.room(left.plus(new Vec(0.03, -0.01, -0.035))),
+                axes.room(right.plus(new Vec(-0.03, -0.01, -0.035))),
+                axes.room(left.plus(new Vec(0.03, -0.01, -0.035))),
                 0.15,
                 0.15,
                 coat,
                 -0.03);
         brush.limb(
-                who.room(f.chest().plus(new Vec(0, 0, 0))),
-                who.room(f.head().plus(new Vec(0, -0.01, -0.06))),
+                axes.room(f.chest().plus(new Vec(0, 0, 0))),
+                axes.room(f.head().plus(new Vec(0, -0.01, -0.06))),
                 0.115,
                 0.10,
                 who.looks().skin(),
@@ -119,22 +121,22 @@ final class FigurePainter {
     }
 
     private Vec forward() {
-        return new Vec(0, 1, 0).turned(Math.toRadians(who.facing().azimuthDeg()));
+        return axes.direction(new Vec(0, 1, 0));
     }
 
     private void head() {
         Vec ahead = new Vec(0, 1, 0).turned(f.headTurnRad());
-        double facing = toCamera.dot(ahead.turned(Math.toRadians(who.facing().azimuthDeg())));
+        double facing = toCamera.dot(axes.direction(ahead));
         Color skin = who.looks().skin();
         Color hair = who.looks().hair();
         Vec crown = f.head().plus(new Vec(0, 0, 0.025)).plus(ahead.times(-0.035));
-        brush.ball(who.room(f.head()), 0.078 + 0.012 * (1 - Math.abs(facing)), 0.112, skin, 0);
-        brush.ball(who.room(crown), 0.096, 0.112, hair, facing > 0.25 ? -0.10 : 0.02);
+        brush.ball(axes.room(f.head()), 0.078 + 0.012 * (1 - Math.abs(facing)), 0.112, skin, 0);
+        brush.ball(axes.room(crown), 0.096, 0.112, hair, facing > 0.25 ? -0.10 : 0.02);
         if (who.looks().longHair()) {
             Vec nape = crown.plus(ahead.times(-0.03));
             brush.limb(
-                    who.room(nape),
-                    who.room(nape.plus(new Vec(0, -0.02, -0.17))),
+                    axes.room(nape),
+                    axes.room(nape.plus(new Vec(0, -0.02, -0.17))),
                     0.17,
                     0.12,
                     hair,
@@ -155,11 +157,11 @@ final class FigurePainter {
                         .plus(side.times(0.034 * x))
                         .plus(new Vec(0, 0, 0.012));
                 Vec brow = eye.plus(new Vec(0, 0, 0.026));
-                brush.ball(who.room(eye), 0.013, 0.009, new Color(0xF4F0EA), 0.10);
-                brush.ball(who.room(eye), 0.007, 0.008, new Color(0x2A221E), 0.11);
+                brush.ball(axes.room(eye), 0.013, 0.009, new Color(0xF4F0EA), 0.10);
+                brush.ball(axes.room(eye), 0.007, 0.008, new Color(0x2A221E), 0.11);
                 brush.line(
-                        who.room(brow.plus(side.times(-0.016))),
-                        who.room(brow.plus(side.times(0.016))),
+                        axes.room(brow.plus(side.times(-0.016))),
+                        axes.room(brow.plus(side.times(0.016))),
                         0.008,
                         who.looks().hair(),
                         0.11);
@@ -167,34 +169,34 @@ final class FigurePainter {
         }
         Vec bridge = f.head().plus(ahead.times(0.082)).plus(new Vec(0, 0, 0.008));
         Vec nose = f.head().plus(ahead.times(0.105)).plus(new Vec(0, 0, -0.028));
-        brush.limb(who.room(bridge), who.room(nose), 0.014, 0.026, Brush.shade(skin, 0.94), 0.10);
+        brush.limb(axes.room(bridge), axes.room(nose), 0.014, 0.026, Brush.shade(skin, 0.94), 0.10);
         if (facing > 0) {
             Vec mouth = f.head().plus(ahead.times(0.078)).plus(new Vec(0, 0, -0.062));
             brush.line(
-                    who.room(mouth.plus(side.times(-0.022))),
-                    who.room(mouth.plus(side.times(0.022))),
+                    axes.room(mouth.plus(side.times(-0.022))),
+                    axes.room(mouth.plus(side.times(0.022))),
                     0.011,
                     new Color(0x9A4B45),
                     0.10);
         }
         Vec fringe = f.head().plus(ahead.times(0.02)).plus(new Vec(0, 0, 0.092));
-        brush.ball(who.room(fringe), 0.078, 0.034, who.looks().hair(), 0.08);
+        brush.ball(axes.room(fringe), 0.078, 0.034, who.looks().hair(), 0.08);
     }
 
     private boolean visible(Vec own) {
-        return toCamera.dot(own.turned(Math.toRadians(who.facing().azimuthDeg()))) > 0.01;
+        return toCamera.dot(axes.direction(own)) > 0.01;
     }
 
     private void upperArm(Limb arm) {
-        brush.limb(who.room(arm.shoulder()), who.room(arm.elbow()), 0.125, 0.092, sleeve(), 0.02);
+        brush.limb(axes.room(arm.shoulder()), axes.room(arm.elbow()), 0.125, 0.092, sleeve(), 0.02);
     }
 
     private void foreArm(Limb arm, Vec hand, Brush with) {
         Color skin = who.looks().skin();
         Vec cuff = arm.elbow().towards(arm.wrist(), 0.9);
-        with.limb(who.room(arm.elbow()), who.room(cuff), 0.092, 0.066, sleeve(), 0.04);
-        with.limb(who.room(cuff), who.room(arm.wrist()), 0.052, 0.050, skin, 0.045);
-        with.limb(who.room(arm.wrist()), who.room(hand), 0.062, 0.054, skin, 0.06);
+        with.limb(axes.room(arm.elbow()), axes.room(cuff), 0.092, 0.066, sleeve(), 0.04);
+        with.limb(axes.room(cuff), axes.room(arm.wrist()), 0.052, 0.050, skin, 0.045);
+        with.limb(axes.room(arm.wrist()), axes.room(hand), 0.062, 0.054, skin, 0.06);
     }
 
     private Color sleeve() {
@@ -209,36 +211,35 @@ final class FigurePainter {
         Vec scroll = p.scroll().plus(f.sway());
         Vec shoulder = tail.plus(axis.times(p.bodyLengthM()));
         double rib = p.bodyWidthM() * 0.14;
-        Vec behind = who.room(tail.towards(shoulder, 0.5).plus(p.front().times(-rib - 0.03)));
+        Vec behind = axes.room(tail.towards(shoulder, 0.5).plus(p.front().times(-rib - 0.03)));
         brush.patch(
                 outline(p, tail.plus(p.front().times(-rib)), axis, across),
                 Brush.shade(who.looks().varnish(), 0.7),
                 behind);
-        boolean frontSeen =
-                toCamera.dot(p.front().turned(Math.toRadians(who.facing().azimuthDeg()))) > 0;
-        Vec belly = who.room(tail.towards(shoulder, 0.5).plus(p.front().times(frontSeen ? -0.02 : -rib - 0.04)));
+        boolean frontSeen = toCamera.dot(axes.direction(p.front())) > 0;
+        Vec belly = axes.room(tail.towards(shoulder, 0.5).plus(p.front().times(frontSeen ? -0.02 : -rib - 0.04)));
         brush.patch(outline(p, tail, axis, across), who.looks().varnish(), belly);
         double neckWidth = p.bodyWidthM() * 0.14;
         Vec lift = p.front().times(p.bodyWidthM() * 0.08);
         brush.limb(
-                who.room(shoulder.towards(scroll, -0.5).plus(lift)),
-                who.room(scroll),
+                axes.room(shoulder.towards(scroll, -0.5).plus(lift)),
+                axes.room(scroll),
                 neckWidth,
                 neckWidth * 0.8,
                 EBONY,
                 frontSeen ? 0.0 : -0.06);
         brush.ball(
-                who.room(scroll), neckWidth * 0.7, neckWidth * 0.8, who.looks().varnish(), 0);
+                axes.room(scroll), neckWidth * 0.7, neckWidth * 0.8, who.looks().varnish(), 0);
         if (frontSeen) {
             Vec bridge = tail.plus(axis.times(p.bodyLengthM() * 0.44));
             Vec top = bridge.plus(p.front().times(p.bodyWidthM() * 0.13));
-            brush.line(who.room(tail.plus(lift)), who.room(top), 0.022 * p.bodyWidthM() / 0.21, EBONY, 0.01);
-            brush.line(who.room(top), who.room(scroll), 0.006, HAIR, 0.015);
+            brush.line(axes.room(tail.plus(lift)), axes.room(top), 0.022 * p.bodyWidthM() / 0.21, EBONY, 0.01);
+            brush.line(axes.room(top), axes.room(scroll), 0.006, HAIR, 0.015);
             Vec half = across.times(p.bodyWidthM() * 0.1);
-            brush.line(who.room(top.minus(half)), who.room(top.plus(half)), 0.012, new Color(0xD9B98A), 0.02);
+            brush.line(axes.room(top.minus(half)), axes.room(top.plus(half)), 0.012, new Color(0xD9B98A), 0.02);
         }
         if (who.instrument() == Instrument.CELLO || who.instrument() == Instrument.BASS) {
-            brush.line(who.room(tail), who.room(new Vec(tail.x(), tail.y() + 0.1, 0)), 0.012, EBONY, 0);
+            brush.line(axes.room(tail), axes.room(new Vec(tail.x(), tail.y() + 0.1, 0)), 0.012, EBONY, 0);
         }
     }
 
@@ -248,11 +249,11 @@ final class FigurePainter {
         double[] half = {0.10, 0.30, 0.47, 0.48, 0.40, 0.27, 0.25, 0.33, 0.41, 0.36, 0.20, 0.06};
         List<Vec> points = new ArrayList<>();
         for (int i = 0; i < along.length; i++) {
-            points.add(who.room(
+            points.add(axes.room(
                     tail.plus(axis.times(along[i] * p.bodyLengthM())).plus(across.times(half[i] * p.bodyWidthM()))));
         }
         for (int i = along.length - 1; i >= 0; i--) {
-            points.add(who.room(
+            points.add(axes.room(
                     tail.plus(axis.times(along[i] * p.bodyLengthM())).plus(across.times(-half[i] * p.bodyWidthM()))));
         }
         return points;
@@ -266,16 +267,16 @@ final class FigurePainter {
         for (int i = 0; i < pieces; i++) {
             Vec a = frog.towards(tip, i / (double) pieces);
             Vec b = frog.towards(tip, (i + 1) / (double) pieces);
-            brush.line(who.room(a), who.room(b), 0.006, HAIR, 0.05);
-            brush.line(who.room(a.plus(off)), who.room(b.plus(off)), 0.010, STICK, 0.055);
+            brush.line(axes.room(a), axes.room(b), 0.006, HAIR, 0.05);
+            brush.line(axes.room(a.plus(off)), axes.room(b.plus(off)), 0.010, STICK, 0.055);
         }
         brush.limb(
-                who.room(frog.towards(tip, 0.03).plus(off.times(0.5))),
-                who.room(frog.towards(tip, 0.09).plus(off.times(0.5))),
+                axes.room(frog.towards(tip, 0.03).plus(off.times(0.5))),
+                axes.room(frog.towards(tip, 0.09).plus(off.times(0.5))),
                 0.03,
                 0.03,
                 EBONY,
                 0.057);
-        brush.line(who.room(tip), who.room(tip.plus(off)), 0.012, HAIR, 0.055);
+        brush.line(axes.room(tip), axes.room(tip.plus(off)), 0.012, HAIR, 0.055);
     }
 }

@@ -5,6 +5,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
+import java.awt.image.WritableRaster;
 
 /** Draws a scene's frames one after another, as its camera takes them. */
 final class FramePainter {
@@ -21,9 +22,9 @@ final class FramePainter {
     FramePainter(Scene scene, Layout layout) {
         this.scene = scene;
         this.stage = new Stage(scene, layout);
-        this.marginPx = (int) Math.ceil(5 * scene.conditions().shakePx()) + 8;
-        this.backdrop = RoomPainter.backdrop(scene, layout.camera(), marginPx);
         this.hands = new Hands(scene);
+        this.marginPx = hands.farthestPx();
+        this.backdrop = RoomPainter.backdrop(scene, layout.camera(), marginPx);
         this.sensor = new Sensor(scene);
     }
 
@@ -35,7 +36,22 @@ final class FramePainter {
             average(image, timeS, moments);
         }
         sensor.take(image, timeS);
+        if (scene.picture().mirrored()) {
+            flip(image.getRaster());
+        }
         return image;
+    }
+
+    private static void flip(WritableRaster raster) {
+        int last = raster.getWidth() - 1;
+        int[] column = new int[3 * raster.getHeight()];
+        int[] opposite = new int[3 * raster.getHeight()];
+        for (int x = 0; x < last - x; x++) {
+            raster.getPixels(x, 0, 1, raster.getHeight(), column);
+            raster.getPixels(last - x, 0, 1, raster.getHeight(), opposite);
+            raster.setPixels(x, 0, 1, raster.getHeight(), opposite);
+            raster.setPixels(last - x, 0, 1, raster.getHeight(), column);
+        }
     }
 
     private BufferedImage drawn(double timeS) {

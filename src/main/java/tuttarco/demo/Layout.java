@@ -9,7 +9,7 @@ import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
 
 /** Where everyone sits and what the camera sees of it. */
-record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<SeatBox> seats) {
+record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<Player> players) {
     /** Distance of two players at a desk and of two desks, metres (common practice). */
     private static final double PAIR_M = 1.20;
 
@@ -20,6 +20,11 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
     private static final double RISER_M = 0.55;
     /** From a player's chair forward to the stand, metres. */
     private static final double STAND_M = 0.95;
+    /**
+     * A lone stand nearer than this to the player in the picture, metres, would hide a large instrument and the knees, by
+     * which a pose model knows a player: it stands on the other side then.
+     */
+    private static final double CLEAR_M = 0.3;
     /** By how much each player is ahead of the one before in what repeats itself, seconds (chosen: no common period). */
     private static final double AHEAD_S = 1.37;
     /** Room around the figure in its seat box, as a share of the box's height. */
@@ -37,14 +42,14 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
             stands.add(stand(performers, i));
         }
         Camera camera = framed(performers, scene.picture(), rows);
-        List<SeatBox> seats =
-                performers.stream().map(p -> seat(p, camera, scene.picture())).toList();
-        return new Layout(performers, stands, camera, seats);
+        List<Player> players =
+                performers.stream().map(p -> player(p, camera, scene.picture())).toList();
+        return new Layout(performers, stands, camera, players);
     }
 
-    /** The players in their seats. */
-    List<Player> players() {
-        return performers.stream().map(p -> p.player(seats.get(p.index()))).toList();
+    /** The players' seats, as the first frame shows them. */
+    List<SeatBox> seats() {
+        return players.stream().map(Player::seat).toList();
     }
 
     private static Performer performer(Scene scene, int index, Vec floor) {
@@ -54,11 +59,11 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
         BowMotion motion = BowPlanner.plan(planner.plan(scene.tempo(), cast.deviations()), scene.durationS());
         return new Performer(
                 index,
-                cast.instrument(),
-                cast.facing(),
+                cast,
                 floor,
                 motion,
                 doings(scene.tempo(), cast.deviations(), AHEAD_S * index),
+                swivels(scene.tempo(), cast.deviations()),
                 scene.conditions().swayM(),
                 Looks.of(random),
                 Performer.Rhythm.of(random));
@@ -68,16 +73,30 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
         List<Doing> doings = new ArrayList<>();
         for (Deviation deviation : deviations) {
             if (deviation instanceof Deviation.Does does) {
-                int last = does.lastBar() - 1;
-                Bar bar = tempo.part().bars().get(last);
-                doings.add(new Doing(
-                        does.activity(),
-                        tempo.timeS(new Position(does.firstBar() - 1, 1)),
-                        tempo.timeS(new Position(last, bar.firstBeat() + bar.lengthBeats())),
-                        aheadS));
+                Spell spell = spell(tempo, does.firstBar(), does.lastBar(), Doing.WAY_S);
+                doings.add(new Doing(does.activity(), spell, aheadS));
             }
         }
         return doings;
+    }
+
+    private static List<Swivel> swivels(Tempo tempo, List<Deviation> deviations) {
+        List<Swivel> swivels = new ArrayList<>();
+        for (Deviation deviation : deviations) {
+            if (deviation instanceof Deviation.Swivels s) {
+                swivels.add(new Swivel(s.byDeg(), spell(tempo, s.firstBar(), s.lastBar(), Swivel.WAY_S)));
+            }
+        }
+        return swivels;
+    }
+
+    private static Spell spell(Tempo tempo, int firstBar, int lastBar, double wayS) {
+        int last = lastBar - 1;
+        Bar bar = tempo.part().bars().get(last);
+        return new Spell(
+                tempo.timeS(new Position(firstBar - 1, 1)),
+                tempo.timeS(new Position(last, bar.firstBeat() + bar.lengthBeats())),
+                wayS);
     }
 
     private static Vec floor(int index, int players, int desksPerRow) {
@@ -96,8 +115,11 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
         Performer one = performers.get(first);
         boolean alone = first + 1 == performers.size();
         Performer other = performers.get(alone ? first : first + 1);
-        Vec forward = new Vec(alone ? -PAIR_M / 2 : 0, STAND_M, 0)
-                .turned(Math.toRadians(one.facing().azimuthDeg()));
+        Axes axes = one.axes(0);
+        Vec forward = axes.direction(new Vec(alone ? -PAIR_M / 2 : 0, STAND_M, 0));
+        if (alone && !one.instrument().onShoulder() && Math.abs(forward.x()) < CLEAR_M) {
+            forward = axes.direction(new Vec(PAIR_M / 2, STAND_M, 0));
+        }
         return one.floor().towards(other.floor(), 0.5).plus(forward);
     }
 
@@ -118,6 +140,14 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
                 marginY,
                 picture.widthPx() - marginX,
                 picture.heightPx() - marginY);
+    }
+
+    private static Player player(Performer performer, Camera camera, Picture picture) {
+        SeatBox seat = seat(performer, camera, picture);
+        return picture.mirrored()
+                ? performer.player(
+                        seat.mirrored(picture.widthPx()), performer.facing().mirrored())
+                : performer.player(seat, performer.facing());
     }
 
     /** The whole figure with the bow arm's reach, clipped to the picture. */
@@ -148,7 +178,7 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
                 points.add(f.tip());
             }
             for (Vec point : points) {
-                Camera.Spot spot = camera.see(p.room(point));
+                Camera.Spot spot = camera.see(p.axes(0).room(point));
                 box[0] = Math.min(box[0], spot.xPx());
                 box[1] = Math.min(box[1], spot.yPx());
                 box[2] = Math.max(box[2], spot.xPx());

@@ -14,15 +14,16 @@ import tuttarco.seats.SeatBox;
  *
  * @param floor where the chair stands in the room, metres
  * @param doings what the player does other than bowing, and when
+ * @param swivels how the player turns aside, and when
  * @param swayM how far the shoulders sway, metres
  */
 record Performer(
         int index,
-        Instrument instrument,
-        Facing facing,
+        Cast cast,
         Vec floor,
         BowMotion motion,
         List<Doing> doings,
+        List<Swivel> swivels,
         double swayM,
         Looks looks,
         Rhythm rhythm) {
@@ -54,9 +55,18 @@ record Performer(
         return "Desk " + desk() + " " + place().word();
     }
 
-    /** The player in a seat box. The first player leads. */
-    Player player(SeatBox seat) {
-        return new Player(label(), desk(), place(), instrument, seat, Optional.of(facing), index == 0);
+    Instrument instrument() {
+        return cast.instrument();
+    }
+
+    /** Where the chest points while the player does not turn aside. */
+    Facing facing() {
+        return cast.facing();
+    }
+
+    /** The player in a seat box, facing as seen in the picture. The first player leads. */
+    Player player(SeatBox seat, Facing seen) {
+        return new Player(label(), desk(), place(), instrument(), seat, Optional.of(seen), index == 0);
     }
 
     /** Joints at a time, in the player's own axes. */
@@ -80,12 +90,13 @@ record Performer(
                 0.7 * swayM * rhythm.wave(2, timeS),
                 0.25 * swayM * rhythm.wave(3, timeS));
         double shift = 0.5 + 0.4 * rhythm.wave(4, timeS) + 0.05 * Math.sin(2 * Math.PI * 5.5 * timeS);
-        double turn = (instrument.onShoulder() ? HEAD_TO_SCROLL_RAD : -0.1) + 0.12 * rhythm.wave(5, timeS);
-        return Stance.playing(instrument, bow, lift, shift, sway, turn);
+        double turn = (instrument().onShoulder() ? HEAD_TO_SCROLL_RAD : -0.1) + 0.12 * rhythm.wave(5, timeS);
+        return Stance.playing(instrument(), bow, lift, shift, sway, turn);
     }
 
-    /** From the player's own axes to the room's. */
-    Vec room(Vec own) {
-        return own.turned(Math.toRadians(facing.azimuthDeg())).plus(floor);
+    /** The player's own axes at a time. */
+    Axes axes(double timeS) {
+        double asideDeg = swivels.stream().mapToDouble(s -> s.deg(timeS)).sum();
+        return new Axes(floor, Math.toRadians(facing().azimuthDeg() + asideDeg), cast.leftHanded());
     }
 }

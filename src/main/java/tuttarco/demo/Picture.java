@@ -6,8 +6,10 @@ package tuttarco.demo;
  * @param framesPerS frames a second, on average where the rate varies
  * @param varying whether the time from frame to frame varies, as phones let it
  * @param fill share of the picture's height and width the section may fill, 0 to 1
+ * @param mirrored whether the finished picture is flipped left to right, as front cameras do
  */
-record Picture(int widthPx, int heightPx, double framesPerS, boolean varying, int kbitPerS, double fill) {
+record Picture(
+        int widthPx, int heightPx, double framesPerS, boolean varying, int kbitPerS, double fill, boolean mirrored) {
     Picture {
         if (widthPx < 32 || heightPx < 32 || widthPx > 4096 || heightPx > 4096) {
             throw new IllegalArgumentException(
@@ -28,22 +30,26 @@ record Picture(int widthPx, int heightPx, double framesPerS, boolean varying, in
     }
 
     static Picture of(int widthPx, int heightPx) {
-        return new Picture(widthPx, heightPx, 25, false, widthPx * heightPx / 200, 1);
+        return new Picture(widthPx, heightPx, 25, false, widthPx * heightPx / 200, 1, false);
     }
 
     Picture at(double newFramesPerS) {
-        return new Picture(widthPx, heightPx, newFramesPerS, varying, kbitPerS, fill);
+        return new Picture(widthPx, heightPx, newFramesPerS, varying, kbitPerS, fill, mirrored);
     }
 
     Picture varyingRate() {
-        return new Picture(widthPx, heightPx, framesPerS, true, kbitPerS, fill);
+        return new Picture(widthPx, heightPx, framesPerS, true, kbitPerS, fill, mirrored);
     }
 
     Picture bitrate(int newKbitPerS) {
-        return new Picture(widthPx, heightPx, framesPerS, varying, newKbitPerS, fill);
+        return new Picture(widthPx, heightPx, framesPerS, varying, newKbitPerS, fill, mirrored);
     }
 
     Picture filled(double newFill) {
-        return new Picture(widthPx, heightPx, framesPerS, varying, kbitPerS, newFill);
+        return new Picture(widthPx, heightPx, framesPerS, varying, kbitPerS, newFill, mirrored);
+    }
+
+    Picture flipped() {
+        return new Picture(widthPx, heightPx, framesPerS, varying, kbitPerS, fill, !mirrored);
     }
 }

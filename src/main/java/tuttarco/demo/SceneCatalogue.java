@@ -22,6 +22,8 @@ public final class SceneCatalogue {
     public enum Expected {
         /** Strokes, and their directions. */
         STROKES,
+        /** Strokes too, but today's reader need not find them: how many it does is measured in the campaign. */
+        STROKES_MEASURED,
         /** No stroke at all: arms move, but nobody bows. */
         NO_STROKES
     }
@@ -49,6 +51,14 @@ public final class SceneCatalogue {
     private static final Picture SINGLE = Picture.of(480, 400);
     private static final Picture SECTION = Picture.of(1280, 720);
     private static final double TEMPO_BPM = 108;
+    /** From facing the camera nearly to profile, as far as players turn to each other, degrees (chosen). */
+    private static final double PROFILE_DEG = 75;
+
+    /** A small figure takes four fifths of its picture's height: what is filled less the margins that a layout leaves. */
+    private static final double PICTURE_PER_FIGURE = 1.25;
+
+    private static final double SMALL_FILL = 0.86;
+    private static final double SMALL_ASPECT = 1.25;
 
     private final List<Listed> scenes = new ArrayList<>();
 
@@ -63,6 +73,9 @@ public final class SceneCatalogue {
         catalogue.cameras();
         catalogue.bodiesAndMusic();
         catalogue.withoutBowing();
+        catalogue.bodiesSeenOtherwise();
+        catalogue.camerasAndSections();
+        catalogue.smallFigures();
         return List.copyOf(catalogue.scenes);
     }
 
@@ -108,7 +121,7 @@ public final class SceneCatalogue {
         add("flicker", "flickering light", plain.with(easy.lit(1, 0.3)));
         add("noise", "sensor noise", plain.with(easy.noisy(14)));
         add("shake", "hand-held camera", plain.with(easy.shaken(4)));
-        add("zoom", "the zoom drifts", plain.with(easy.zooming(0.15)));
+        add("zoom", "the zoom drifts", plain.with(easy.moved(new CameraMove.Drifts(new Framing(0.15, 0, 0)))));
         add("blur", "motion blur", plain.with(easy.blurred(6)));
         add("low-bitrate", "strong compression", plain.with(SINGLE.bitrate(90)));
         for (int rate : new int[] {24, 50, 60}) {
@@ -168,6 +181,78 @@ public final class SceneCatalogue {
         add("applause", "everyone applauds", scene(applauding, Passage.SHORT, wide), expected);
         Cast tremolo = new Cast(VIOLIN, Facing.CAMERA, new Deviation.Tremolo(2, 2), new Deviation.Tremolo(5, 5));
         add("tremolo", "two bars of six are tremolo", scene(List.of(tremolo), Passage.SHORT, SINGLE));
+    }
+
+    private void bodiesSeenOtherwise() {
+        Expected expected = Expected.STROKES_MEASURED;
+        for (Instrument instrument : List.of(VIOLIN, CELLO)) {
+            Facing facing = instrument == VIOLIN ? Facing.CAMERA_RIGHT : Facing.CAMERA;
+            Scene straight = single(instrument, facing, Passage.SHORT);
+            add("mirrored-" + instrument.word(), "the picture is flipped", straight.with(SINGLE.flipped()), expected);
+        }
+        Cast leftHanded = new Cast(VIOLIN, Facing.CAMERA, true, List.of());
+        add("left-handed", "the left hand bows", scene(List.of(leftHanded), Passage.SHORT, SINGLE), expected);
+        for (Instrument instrument : List.of(VIOLIN, CELLO)) {
+            Cast turning = new Cast(
+                    instrument,
+                    Facing.CAMERA,
+                    new Deviation.Swivels(-PROFILE_DEG, 2, 3),
+                    new Deviation.Swivels(PROFILE_DEG, 5, 6));
+            add(
+                    "profile-" + instrument.word(),
+                    "the player turns to profile and back, to either side",
+                    scene(List.of(turning), Passage.SHORT, SINGLE),
+                    expected);
+        }
+    }
+
+    private void camerasAndSections() {
+        Expected expected = Expected.STROKES_MEASURED;
+        Conditions easy = Conditions.EASY;
+        add(
+                "conductor",
+                "a conductor's arms before two players",
+                scene(section(VIOLIN, 4), Passage.SHORT, Picture.of(960, 400))
+                        .with(easy.behind(Conditions.Obstacle.CONDUCTOR)),
+                expected);
+        Scene section = scene(section(VIOLIN, 12), Passage.SHORT, SECTION);
+        add("dim-section", "little light", section.with(easy.lit(0.22, 0).noisy(4)), expected);
+        add("low-bitrate-section", "strong compression", section.with(SECTION.bitrate(430)), expected);
+        Scene plain = single(VIOLIN, Facing.CAMERA, Passage.SHORT);
+        add("rate-25", "", plain.with(SINGLE.at(25)));
+        add("rate-30", "30 frames a second", plain.with(SINGLE.at(30)));
+        Picture wide = Picture.of(960, 400).filled(0.85);
+        Scene desk = scene(section(VIOLIN, 2), Passage.SHORT, wide);
+        add("pan", "the camera pans", desk.with(easy.moved(new CameraMove.Drifts(new Framing(0, 0.12, 0)))), expected);
+        add(
+                "zoom-pan",
+                "the camera pans and zooms in",
+                desk.with(easy.moved(new CameraMove.Drifts(new Framing(0.15, -0.12, 0.03)))),
+                expected);
+        add(
+                "cut",
+                "the second half is another shot",
+                plain.with(SINGLE.filled(0.8)).with(easy.moved(new CameraMove.Cuts(new Framing(0.3, 0.1, 0.05)))),
+                expected);
+    }
+
+    /** With so few bits a pixel that faces and hands blur. */
+    private void smallFigures() {
+        for (int heightPx : new int[] {200, 100, 70, 50}) {
+            double pictureHeightPx = PICTURE_PER_FIGURE * heightPx;
+            Picture small = Picture.of(even(SMALL_ASPECT * pictureHeightPx), even(pictureHeightPx))
+                    .filled(SMALL_FILL)
+                    .bitrate(Math.max(20, heightPx / 5));
+            add(
+                    "small-" + heightPx,
+                    "a figure of " + heightPx + " px, strong compression",
+                    scene(section(VIOLIN, 1), Passage.SHORT, small),
+                    Expected.STROKES_MEASURED);
+        }
+    }
+
+    private static int even(double px) {
+        return 2 * (int) Math.round(px / 2);
     }
 
     private static Cast doing(Instrument instrument, Activity activity) {

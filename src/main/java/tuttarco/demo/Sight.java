@@ -85,8 +85,8 @@ final class Sight {
 
     /** Pixels of an arm that nothing hides. */
     private long wholePx(Performer performer, double timeS, AffineTransform small) {
-        Camera.Spot grip =
-                layout.camera().see(performer.room(performer.figure(timeS).grip()));
+        Camera.Spot grip = layout.camera()
+                .see(performer.axes(timeS).room(performer.figure(timeS).grip()));
         double[] at = {grip.xPx(), grip.yPx()};
         small.transform(at, 0, at, 0, 1);
         AffineTransform centred =

@@ -26,6 +26,10 @@ final class Stage {
         for (int i = 0; i < layout.stands().size(); i++) {
             things.add(stand(i));
         }
+        if (scene.conditions().obstacle() == Conditions.Obstacle.CONDUCTOR) {
+            Conductor conductor = Conductor.of(scene);
+            things.add(new Thing(layout.camera().see(conductor.floor()).depthM(), conductor::paint));
+        }
         things.sort(Comparator.comparingDouble(Thing::depthM).reversed());
     }
 

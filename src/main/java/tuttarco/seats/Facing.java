@@ -33,6 +33,11 @@ public enum Facing {
         return azimuthDeg;
     }
 
+    /** The facing in the picture flipped left to right, as front cameras show it. */
+    public Facing mirrored() {
+        return values()[(values().length - ordinal()) % values().length];
+    }
+
     /** The word used in files and on the command line: {@code camera}, {@code camera-left} and so on. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -18,6 +18,11 @@ public record SeatBox(int xPx, int yPx, int widthPx, int heightPx) {
         return (long) xPx + widthPx <= pictureWidthPx && (long) yPx + heightPx <= pictureHeightPx;
     }
 
+    /** The seat in the picture flipped left to right. */
+    public SeatBox mirrored(int pictureWidthPx) {
+        return new SeatBox(pictureWidthPx - xPx - widthPx, yPx, widthPx, heightPx);
+    }
+
     @Override
     public String toString() {
         return xPx + "," + yPx + "," + widthPx + "," + heightPx;

@@ -1,11 +1,11 @@
 package tuttarco.tracks;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.math3.util.ResizableDoubleArray;
 import tuttarco.pose.Crop;
 import tuttarco.pose.PersonFinder;
 import tuttarco.pose.PoseNets;
@@ -48,7 +48,6 @@ public final class BodyArmTracker implements ArmTracker {
     private final PoseNets nets;
     private final FlowArmTracker byFlow;
     private final List<KeyPose> poses = new ArrayList<>();
-    private final ResizableDoubleArray darkS = new ResizableDoubleArray();
     private Optional<Following> following = Optional.empty();
     private double nextPoseS;
 
@@ -57,7 +56,9 @@ public final class BodyArmTracker implements ArmTracker {
         Crop crop;
         BodyRegion region;
         CellFlow flow;
-        final Map<KeyPose.Hand, HandFollower> hands = new EnumMap<>(KeyPose.Hand.class);
+        final BitSet dark = new BitSet();
+        int motions;
+        final Map<Hand, HandFollower> hands = new EnumMap<>(Hand.class);
 
         @Override
         public void close() {
@@ -120,7 +121,7 @@ public final class BodyArmTracker implements ArmTracker {
         poses.add(key);
         Following now = new Following();
         now.crop = Crop.around(key.pose());
-        for (KeyPose.Hand hand : KeyPose.Hand.values()) {
+        for (Hand hand : Hand.values()) {
             now.hands.put(hand, new HandFollower(key.hand(hand)));
         }
         lookAround(now, key, frame);
@@ -136,9 +137,7 @@ public final class BodyArmTracker implements ArmTracker {
         Optional<CellFlow.Motion> moved = now.flow.advance(frame);
         if (moved.isPresent()) {
             now.hands.values().forEach(h -> h.accept(moved.get(), now.flow.grid(), now.region.shoulderWidthPx()));
-            if (now.flow.luma() < FlowArmTracker.DARK_LUMA) {
-                darkS.addElement((moved.get().fromS() + moved.get().toS()) / 2);
-            }
+            now.dark.set(now.motions++, now.flow.luma() < FlowArmTracker.DARK_LUMA);
         }
     }
 
@@ -148,8 +147,9 @@ public final class BodyArmTracker implements ArmTracker {
             return byFlow.finish(endS);
         }
         List<ArmSample> samples = new ArrayList<>(byFlow.finish(endS).samples());
-        samples.addAll(BowArm.of(player, following.get().hands, poses).samples());
-        return new ArmTrack(player, 0, endS, samples);
+        BowArm bow = BowArm.of(player, following.get().hands, poses, following.get().dark);
+        samples.addAll(bow.samples());
+        return new ArmTrack(player, 0, endS, samples, Optional.of(bow.hand()));
     }
 
     @Override

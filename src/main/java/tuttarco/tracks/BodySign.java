@@ -39,8 +39,7 @@ record BodySign(double[] downProbability, double[] reach) {
     /** Scatter of a hand's place in a pose, shoulder widths (measured: 0.12 to 0.15). */
     private static final double POSE_SCATTER = 0.15;
 
-    static BodySign judge(
-            Player player, KeyPose.Hand hand, List<KeyPose> poses, double[] timesS, Axis[] axes, double[] along) {
+    static BodySign judge(Player player, Hand hand, List<KeyPose> poses, double[] timesS, Axis[] axes, double[] along) {
         int n = poses.size();
         double[] run = run(timesS, along);
         int[] sample = new int[n];
@@ -82,7 +81,7 @@ record BodySign(double[] downProbability, double[] reach) {
         return new BodySign(KeyPose.between(poses, down, timesS), carried(poses, reach, sample, run, down, timesS));
     }
 
-    private static double place(Player player, KeyPose.Hand hand, KeyPose pose, Axis axis) {
+    private static double place(Player player, Hand hand, KeyPose pose, Axis axis) {
         KeyPose.Way way = pose.fromStrings(player.instrument(), hand);
         return axis.along(way.x(), way.y());
     }
@@ -120,9 +119,9 @@ record BodySign(double[] downProbability, double[] reach) {
     }
 
     /** The way a down-bow should lead by what was declared; a picture that is mirrored would turn it round. */
-    private static double declared(Player player, KeyPose.Hand hand, Axis axis) {
+    private static double declared(Player player, Hand hand, Axis axis) {
         Optional<DownBow> way = player.facing().map(f -> DownBow.of(player.instrument(), f));
-        if (way.isEmpty() || hand == KeyPose.Hand.LEFT) {
+        if (way.isEmpty() || hand == Hand.LEFT) {
             return 0;
         }
         return axis.along(way.get().x(), way.get().y());

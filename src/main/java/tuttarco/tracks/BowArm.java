@@ -1,8 +1,11 @@
 package tuttarco.tracks;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.math3.stat.StatUtils;
 import tuttarco.seats.Player;
 import tuttarco.signal.Axis;
 import tuttarco.signal.LocalAxis;
@@ -13,12 +16,15 @@ import tuttarco.signal.LocalAxis;
  *
  * @param hand the bow hand; the player's own left one where the picture is mirrored or the player left-handed
  */
-record BowArm(KeyPose.Hand hand, List<ArmSample> samples) {
+record BowArm(Hand hand, List<ArmSample> samples) {
     /** The bow's axis turns with the player; slower than this, seconds, and not with single strokes. */
     private static final LocalAxis AXIS = new LocalAxis(1.5);
 
     /** How much likelier a bow in the right hand is before anything was seen, natural logarithm. */
     private static final double RIGHT_HANDED = 0.2;
+
+    /** Of players whose shoulders are narrower, pixels, poses show no arm: a measured child with 10 was at chance. */
+    private static final double SMALLEST_SHOULDERS_PX = 10;
 
     /** One hand's motion along its own axis, whichever way is down. */
     private record Motion(double[] timesS, double[] vx, double[] vy, Axis[] axes) {
@@ -46,22 +52,47 @@ record BowArm(KeyPose.Hand hand, List<ArmSample> samples) {
         }
     }
 
-    static BowArm of(Player player, Map<KeyPose.Hand, HandFollower> hands, List<KeyPose> poses) {
-        Motion right = Motion.of(hands.get(KeyPose.Hand.RIGHT));
-        Motion left = Motion.of(hands.get(KeyPose.Hand.LEFT));
+    /**
+     * Reads what both hands did.
+     *
+     * @param dark which of the motions were seen in the dark
+     */
+    static BowArm of(Player player, Map<Hand, HandFollower> hands, List<KeyPose> poses, BitSet dark) {
+        Motion right = Motion.of(hands.get(Hand.RIGHT));
+        Motion left = Motion.of(hands.get(Hand.LEFT));
         boolean rightBows = right.energy() * Math.exp(RIGHT_HANDED) >= left.energy();
-        KeyPose.Hand hand = rightBows ? KeyPose.Hand.RIGHT : KeyPose.Hand.LEFT;
-        Motion bow = rightBows ? right : left;
+        Hand hand = rightBows ? Hand.RIGHT : Hand.LEFT;
+        return new BowArm(hand, samples(player, hand, rightBows ? right : left, poses, dark));
+    }
+
+    private static List<ArmSample> samples(Player player, Hand hand, Motion bow, List<KeyPose> poses, BitSet dark) {
+        double[] timesS = bow.timesS();
+        if (timesS.length == 0) {
+            return List.of();
+        }
+        Optional<ArmSample.Reason> hopeless = hopeless(poses, timesS);
         double[] along = bow.along();
-        BodySign sign = BodySign.judge(player, hand, poses, bow.timesS(), bow.axes(), along);
-        double[] noise = SideMotion.noise(bow.axes(), bow.timesS(), bow.vx(), bow.vy());
-        double[] reach = sign.reach();
+        BodySign sign = BodySign.judge(player, hand, poses, timesS, bow.axes(), along);
+        double[] noise = SideMotion.noise(bow.axes(), timesS, bow.vx(), bow.vy());
         List<ArmSample> samples = new ArrayList<>(along.length);
         for (int i = 0; i < along.length; i++) {
+            if (hopeless.isPresent() || dark.get(i)) {
+                samples.add(new ArmSample.Lost(timesS[i], hopeless.orElse(ArmSample.Reason.TOO_DARK)));
+                continue;
+            }
             double down = sign.downProbability()[i];
             double velocity = down >= 0.5 ? along[i] : -along[i];
-            samples.add(new ArmSample.ByBody(bow.timesS()[i], velocity, noise[i], Math.max(down, 1 - down), reach[i]));
+            double sure = Math.max(down, 1 - down);
+            samples.add(new ArmSample.ByBody(timesS[i], velocity, noise[i], sure, sign.reach()[i]));
         }
-        return new BowArm(hand, samples);
+        return samples;
+    }
+
+    private static Optional<ArmSample.Reason> hopeless(List<KeyPose> poses, double[] timesS) {
+        double shouldersPx = StatUtils.percentile(
+                poses.stream().mapToDouble(KeyPose::shoulderWidthPx).toArray(), 50);
+        return shouldersPx < SMALLEST_SHOULDERS_PX
+                ? Optional.of(ArmSample.Reason.TOO_SMALL)
+                : FlowArmTracker.tooSlow(timesS);
     }
 }

@@ -22,7 +22,7 @@ record BowSign(Axis down, double confidence) {
     /**
      * Judges the sign.
      *
-     * @param vx velocities of the arm, seat heights per second; {@code vy} likewise
+     * @param vx velocities of the arm, shoulder widths per second; {@code vy} likewise
      * @param placeX where the moving arm is, share of the seat box; {@code placeY} likewise
      */
     static BowSign judge(

@@ -101,10 +101,13 @@ public final class FlowArmTracker implements ArmTracker {
     }
 
     private Optional<ArmSample.Reason> hopeless(double[] t) {
-        if (player.seat().heightPx() < SMALLEST_BOX_PX) {
-            return Optional.of(ArmSample.Reason.TOO_SMALL);
-        }
-        boolean slow = t.length > 1 && (t.length - 1) / (t[t.length - 1] - t[0]) < FEWEST_FRAMES_PER_S;
+        return player.seat().heightPx() < SMALLEST_BOX_PX ? Optional.of(ArmSample.Reason.TOO_SMALL) : tooSlow(t);
+    }
+
+    /** Whether samples at these times follow each other too slowly to tell strokes. */
+    static Optional<ArmSample.Reason> tooSlow(double[] timesS) {
+        int n = timesS.length;
+        boolean slow = n > 1 && (n - 1) / (timesS[n - 1] - timesS[0]) < FEWEST_FRAMES_PER_S;
         return slow ? Optional.of(ArmSample.Reason.TOO_FEW_FRAMES) : Optional.empty();
     }
 

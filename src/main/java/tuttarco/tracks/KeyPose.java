@@ -7,16 +7,6 @@ import tuttarco.pose.Pose;
 
 /** What the pose model saw of a player at one time. All places are pixels of the picture. */
 record KeyPose(double timeS, Pose pose) {
-    /** A hand of the player's own left or right. A picture that was mirrored swaps the two. */
-    enum Hand {
-        LEFT,
-        RIGHT;
-
-        Hand other() {
-            return this == LEFT ? RIGHT : LEFT;
-        }
-    }
-
     /**
      * Shoulder width over the length of the trunk of an upright adult (from memory, rounded down), for those who show
      * their side.

@@ -87,7 +87,7 @@ class BowMotionTest extends ChartContract {
 
     @Test
     void turnedWordsAreTextToo() {
-        assertTrue(ChartFiles.svg(chart()).contains(">to the tip, seat heights<"));
+        assertTrue(ChartFiles.svg(chart()).contains(">to the tip, shoulder widths<"));
     }
 
     @Test

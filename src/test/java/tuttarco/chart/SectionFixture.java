@@ -36,7 +36,7 @@ public final class SectionFixture {
     public static final double BEAT_S = 0.5;
     public static final double START_S = 1;
 
-    /** Travel of a stroke, seat heights. */
+    /** Travel of a stroke, shoulder widths. */
     public static final double TRAVEL = 0.4;
 
     public static final double SURE = 0.97;

@@ -99,8 +99,9 @@ class BowAndArmTest {
 
     private static double fromStrings(Performer p, double bow) {
         Figure f = p.figure(bow, 0, 0);
-        return p.room(f.grip())
-                .minus(p.room(f.posture().contact().plus(f.sway())))
+        return p.axes(0)
+                .room(f.grip())
+                .minus(p.axes(0).room(f.posture().contact().plus(f.sway())))
                 .length();
     }
 }

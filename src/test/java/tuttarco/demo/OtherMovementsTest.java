@@ -61,11 +61,7 @@ class OtherMovementsTest {
 
     @Test
     void aTremoloChangesTenTimesASecondAndMoreAndClaimsNoDirection() {
-        Scene scene = SceneCatalogue.all().stream()
-                .filter(s -> s.name().equals("tremolo"))
-                .findFirst()
-                .orElseThrow()
-                .scene();
+        Scene scene = SceneFixture.listed("tremolo").scene();
         Layout layout = Layout.of(scene);
         Performer performer = layout.performers().get(0);
         List<Stroke> tremolo = Truth.of(performer, new Sight(scene, layout)).stream()

@@ -31,7 +31,7 @@ class RenderedPoseTest {
     @ParameterizedTest
     @ValueSource(strings = {"plain-violin", "plain-cello"})
     void theWristOfAPlayerInASeatIsFoundWhereItWasDrawn(String name) {
-        Scene scene = scene(name);
+        Scene scene = SceneFixture.listed(name).scene();
         Layout layout = Layout.of(scene);
         try (PoseNet net = PackedModel.orSkip().net();
                 Mat grey = grey(scene, layout)) {
@@ -41,7 +41,7 @@ class RenderedPoseTest {
 
             Performer performer = layout.performers().get(0);
             Limb arm = performer.figure(AT_S).right();
-            Camera.Spot wrist = layout.camera().see(performer.room(arm.wrist()));
+            Camera.Spot wrist = layout.camera().see(performer.axes(AT_S).room(arm.wrist()));
             Limb other = performer.figure(AT_S).left();
             double shouldersPx =
                     wrist.pxPerM() * arm.shoulder().minus(other.shoulder()).length();
@@ -55,21 +55,13 @@ class RenderedPoseTest {
 
     @Test
     void nobodyIsFoundInAnEmptyCorner() {
-        Scene scene = scene("plain-violin");
+        Scene scene = SceneFixture.listed("plain-violin").scene();
         Layout layout = Layout.of(scene);
         try (PoseNet net = PackedModel.orSkip().net();
                 Mat grey = grey(scene, layout)) {
             assertEquals(
                     Optional.empty(), new PersonFinder(net).in(new Frame(0, AT_S, grey), new SeatBox(2, 2, 60, 80)));
         }
-    }
-
-    private static Scene scene(String name) {
-        return SceneCatalogue.all().stream()
-                .filter(listed -> listed.name().equals(name))
-                .findFirst()
-                .orElseThrow()
-                .scene();
     }
 
     private static Mat grey(Scene scene, Layout layout) {

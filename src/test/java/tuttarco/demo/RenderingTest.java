@@ -15,10 +15,12 @@ import org.bytedeco.javacv.Frame;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tuttarco.bow.Instrument;
 import tuttarco.score.Parts;
 import tuttarco.seats.Facing;
+import tuttarco.seats.SeatBox;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 
@@ -62,13 +64,31 @@ class RenderingTest {
     @Test
     void everySceneSeatsItsPlayersInsideThePicture() {
         List<SceneCatalogue.Listed> all = SceneCatalogue.all();
-        assertTrue(all.size() >= 22);
+        assertTrue(all.size() >= 56);
         for (SceneCatalogue.Listed listed : all) {
             Picture picture = listed.scene().picture();
             Layout layout = Layout.of(listed.scene());
             assertEquals(listed.scene().cast().size(), layout.seats().size());
             layout.seats().forEach(seat -> assertTrue(seat.fitsInto(picture.widthPx(), picture.heightPx())));
         }
+    }
+
+    /** A seat has a margin of four hundredths of the figure's height above and below it, up to the next whole pixel. */
+    @ParameterizedTest
+    @ValueSource(ints = {200, 100, 70, 50})
+    void smallFiguresAreAsHighAsTheySay(int heightPx) {
+        Scene scene = SceneFixture.listed("small-" + heightPx).scene();
+        SeatBox seat = Layout.of(scene).seats().get(0);
+        assertEquals(heightPx, (seat.heightPx() - 1) / 1.08, 1.5);
+    }
+
+    /** A desk is half a metre wide and a lone player's knees less than a metre. */
+    @ParameterizedTest
+    @EnumSource(Facing.class)
+    void noLoneStandHidesALargeInstrument(Facing facing) {
+        Layout layout = Layout.of(SceneFixture.of(List.of(new Cast(Instrument.CELLO, facing))));
+        assertEquals(1, layout.stands().size());
+        assertTrue(Math.abs(layout.stands().get(0).x()) > 0.5, layout.stands().toString());
     }
 
     private static byte[] pixels() {

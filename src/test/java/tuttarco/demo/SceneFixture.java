@@ -3,10 +3,11 @@ package tuttarco.demo;
 import java.util.List;
 import tuttarco.take.Bowing;
 
-/** A small scene for tests. */
+/** Scenes for tests: a small one, and those of the catalogue. */
 final class SceneFixture {
     private SceneFixture() {}
 
+    /** A small scene of three bars. */
     static Scene of(List<Cast> cast) {
         return new Scene(
                 "small",
@@ -19,5 +20,13 @@ final class SceneFixture {
                 Conditions.EASY,
                 Scene.Sound.CLICKS,
                 5);
+    }
+
+    /** A scene of the catalogue. */
+    static SceneCatalogue.Listed listed(String name) {
+        return SceneCatalogue.all().stream()
+                .filter(listed -> listed.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 }

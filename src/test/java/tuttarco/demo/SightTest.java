@@ -76,7 +76,7 @@ class SightTest {
         Rectangle2D arm = new Rectangle2D.Double();
         List<Vec> joints = List.of(figure.grip(), figure.right().elbow());
         for (int i = 0; i < joints.size(); i++) {
-            Camera.Spot spot = layout.camera().see(performer.room(joints.get(i)));
+            Camera.Spot spot = layout.camera().see(performer.axes(timeS).room(joints.get(i)));
             Point2D at = moved.transform(new Point2D.Double(spot.xPx(), spot.yPx()), null);
             double r = AROUND_M * spot.pxPerM() + 2;
             Rectangle2D joint = new Rectangle2D.Double(at.getX() - r, at.getY() - r, 2 * r, 2 * r);
