@@ -10,6 +10,9 @@ public interface ArmTracker extends AutoCloseable {
     /** Takes the next frame, in order. */
     void accept(Frame frame);
 
+    /** All frames were accepted; called for all arms of a section before any is finished. */
+    default void settle() {}
+
     /**
      * The track of everything accepted.
      *

@@ -30,10 +30,11 @@ public interface ArmTrackers extends AutoCloseable {
     /** Poses and flow. */
     static ArmTrackers byBody(PoseModel model) {
         PoseNets nets = new PoseNets(model);
+        SectionWay section = new SectionWay();
         return new ArmTrackers() {
             @Override
             public ArmTracker of(Player player) {
-                return new BodyArmTracker(player, nets);
+                return new BodyArmTracker(player, nets, section);
             }
 
             @Override

@@ -23,7 +23,7 @@ import tuttarco.video.Frame;
  */
 public final class BodyArmTracker implements ArmTracker {
     /** Poses come this quickly while the clip is young, seconds, and for so long; then once a {@link #LATER_S}. */
-    private static final double EARLY_S = 0.25;
+    private static final double EARLY_S = 0.5;
 
     private static final double EARLY_UNTIL_S = 2;
     private static final double LATER_S = 1;
@@ -46,6 +46,7 @@ public final class BodyArmTracker implements ArmTracker {
 
     private final Player player;
     private final PoseNets nets;
+    private final SectionWay section;
     private final FlowArmTracker byFlow;
     private final List<KeyPose> poses = new ArrayList<>();
     private Optional<Following> following = Optional.empty();
@@ -66,8 +67,9 @@ public final class BodyArmTracker implements ArmTracker {
         }
     }
 
-    public BodyArmTracker(Player player, PoseNets nets) {
+    BodyArmTracker(Player player, PoseNets nets, SectionWay section) {
         this.player = player;
+        this.section = section;
         this.nets = nets;
         byFlow = new FlowArmTracker(player);
     }
@@ -142,12 +144,22 @@ public final class BodyArmTracker implements ArmTracker {
     }
 
     @Override
+    public void settle() {
+        following.ifPresent(f ->
+                section.add(player, bow(f, new KeyPose.Way(0, 0)).down()));
+    }
+
+    private BowArm bow(Following now, KeyPose.Way neighbours) {
+        return BowArm.of(player, now.hands, poses, neighbours, now.dark);
+    }
+
+    @Override
     public ArmTrack finish(double endS) {
         if (following.isEmpty()) {
             return byFlow.finish(endS);
         }
         List<ArmSample> samples = new ArrayList<>(byFlow.finish(endS).samples());
-        BowArm bow = BowArm.of(player, following.get().hands, poses, following.get().dark);
+        BowArm bow = bow(following.get(), section.besides(player));
         samples.addAll(bow.samples());
         return new ArmTrack(player, 0, endS, samples, Optional.of(bow.hand()));
     }

@@ -23,6 +23,7 @@ record BodySign(double[] downProbability, double[] reach) {
 
     private static final double PARTING_WEIGHT = 2;
     private static final double DECLARED_WEIGHT = 3;
+    private static final double NEIGHBOUR_WEIGHT = 3;
 
     /** Poses are trusted as far as the hand they show moves as the flow does, over this time to either side, seconds. */
     private static final double TRUSTED_S = 4;
@@ -39,7 +40,20 @@ record BodySign(double[] downProbability, double[] reach) {
     /** Scatter of a hand's place in a pose, shoulder widths (measured: 0.12 to 0.15). */
     private static final double POSE_SCATTER = 0.15;
 
-    static BodySign judge(Player player, Hand hand, List<KeyPose> poses, double[] timesS, Axis[] axes, double[] along) {
+    /**
+     * Judges the sign of a bow.
+     *
+     * @param neighbours the way of the down-bow on the others of the section; none has no length
+     * @param along velocities along the axes, shoulder widths per second
+     */
+    static BodySign judge(
+            Player player,
+            Hand hand,
+            List<KeyPose> poses,
+            KeyPose.Way neighbours,
+            double[] timesS,
+            Axis[] axes,
+            double[] along) {
         int n = poses.size();
         double[] run = run(timesS, along);
         int[] sample = new int[n];
@@ -64,6 +78,7 @@ record BodySign(double[] downProbability, double[] reach) {
             double clear = trust
                             * (PLACE_WEIGHT * place(player, hand, poses.get(k), axes[sample[k]])
                                     + PARTING_WEIGHT * agreement(poses, sample, run, apart, k, COMPARED_S))
+                    + NEIGHBOUR_WEIGHT * axes[sample[k]].along(neighbours.x(), neighbours.y())
                     + DECLARED_WEIGHT * declared(player, hand, axes[sample[k]]);
             double logOdds = clear * countsS(poses, k);
             evidence[k] = new double[] {logOdds / 2, -logOdds / 2};
@@ -79,6 +94,18 @@ record BodySign(double[] downProbability, double[] reach) {
             down[k] = Math.min(1, posterior[k][0]);
         }
         return new BodySign(KeyPose.between(poses, down, timesS), carried(poses, reach, sample, run, down, timesS));
+    }
+
+    /** The mean way of the down-bow; the surer, the longer, up to one. */
+    KeyPose.Way mean(Axis[] axes) {
+        double x = 0;
+        double y = 0;
+        for (int i = 0; i < axes.length; i++) {
+            double sure = 2 * downProbability[i] - 1;
+            x += sure * axes[i].x() / axes.length;
+            y += sure * axes[i].y() / axes.length;
+        }
+        return new KeyPose.Way(x, y);
     }
 
     private static double place(Player player, Hand hand, KeyPose pose, Axis axis) {

@@ -14,9 +14,10 @@ import tuttarco.signal.LocalAxis;
  * What the bow did, from how both hands moved and what the poses showed: which hand bows, along which axis, and which
  * way is down.
  *
+ * @param down the mean way of the down-bow in the picture; the surer, the longer, up to one
  * @param hand the bow hand; the player's own left one where the picture is mirrored or the player left-handed
  */
-record BowArm(Hand hand, List<ArmSample> samples) {
+record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
     /** The bow's axis turns with the player; slower than this, seconds, and not with single strokes. */
     private static final LocalAxis AXIS = new LocalAxis(1.5);
 
@@ -55,24 +56,28 @@ record BowArm(Hand hand, List<ArmSample> samples) {
     /**
      * Reads what both hands did.
      *
+     * @param neighbours the way of the down-bow on the others of the section
      * @param dark which of the motions were seen in the dark
      */
-    static BowArm of(Player player, Map<Hand, HandFollower> hands, List<KeyPose> poses, BitSet dark) {
+    static BowArm of(
+            Player player, Map<Hand, HandFollower> hands, List<KeyPose> poses, KeyPose.Way neighbours, BitSet dark) {
         Motion right = Motion.of(hands.get(Hand.RIGHT));
         Motion left = Motion.of(hands.get(Hand.LEFT));
         boolean rightBows = right.energy() * Math.exp(RIGHT_HANDED) >= left.energy();
         Hand hand = rightBows ? Hand.RIGHT : Hand.LEFT;
-        return new BowArm(hand, samples(player, hand, rightBows ? right : left, poses, dark));
+        Motion bow = rightBows ? right : left;
+        if (bow.timesS().length == 0) {
+            return new BowArm(hand, List.of(), new KeyPose.Way(0, 0));
+        }
+        double[] along = bow.along();
+        BodySign sign = BodySign.judge(player, hand, poses, neighbours, bow.timesS(), bow.axes(), along);
+        return new BowArm(hand, samples(bow, along, sign, poses, dark), sign.mean(bow.axes()));
     }
 
-    private static List<ArmSample> samples(Player player, Hand hand, Motion bow, List<KeyPose> poses, BitSet dark) {
+    private static List<ArmSample> samples(
+            Motion bow, double[] along, BodySign sign, List<KeyPose> poses, BitSet dark) {
         double[] timesS = bow.timesS();
-        if (timesS.length == 0) {
-            return List.of();
-        }
         Optional<ArmSample.Reason> hopeless = hopeless(poses, timesS);
-        double[] along = bow.along();
-        BodySign sign = BodySign.judge(player, hand, poses, timesS, bow.axes(), along);
         double[] noise = SideMotion.noise(bow.axes(), timesS, bow.vx(), bow.vy());
         List<ArmSample> samples = new ArrayList<>(along.length);
         for (int i = 0; i < along.length; i++) {

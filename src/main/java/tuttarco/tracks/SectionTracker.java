@@ -89,6 +89,7 @@ public final class SectionTracker {
         }
         await(running);
         double endS = last.map(SectionTracker::endOf).orElse(0.0);
+        arms.forEach(ArmTracker::settle);
         return new Tracked(arms.stream().map(a -> a.finish(endS)).toList(), endS);
     }
 
