@@ -17,6 +17,9 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
     /** The first landmarks, from head to hips. */
     static final int UPPER_BODY = 25;
 
+    /** Two poses nearer than this are one person's, radii; half the width of the shoulders of a seated player. */
+    private static final double SAME = 0.22;
+
     public Pose {
         if (landmarks.size() != LANDMARKS) {
             throw new IllegalArgumentException("a pose has " + LANDMARKS + " landmarks, not " + landmarks.size());
@@ -82,6 +85,30 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
     /** Whether the nose is above both shoulders. */
     public boolean upright() {
         return nose().yPx() < Math.min(leftShoulder().yPx(), rightShoulder().yPx());
+    }
+
+    /** Middle of the shoulders, pixels from the picture's left edge. */
+    public double shouldersXPx() {
+        return (leftShoulder().xPx() + rightShoulder().xPx()) / 2;
+    }
+
+    /** Middle of the shoulders, pixels from the picture's top edge. */
+    public double shouldersYPx() {
+        return (leftShoulder().yPx() + rightShoulder().yPx()) / 2;
+    }
+
+    /** How large the person is, from the hips to the rim, whichever way he or she turns; pixels. */
+    public double radiusPx() {
+        return centre.distancePx(rim);
+    }
+
+    /**
+     * Whether both are the same person: the middles of their shoulders, or their noses, are hardly apart.
+     */
+    public boolean sameAs(Pose other) {
+        double nearPx = SAME * Math.max(radiusPx(), other.radiusPx());
+        return nose().distancePx(other.nose()) < nearPx
+                || Math.hypot(shouldersXPx() - other.shouldersXPx(), shouldersYPx() - other.shouldersYPx()) < nearPx;
     }
 
     /** Distance of the shoulders as seen, pixels; short where the player turns. */
