@@ -1,11 +1,9 @@
 package tuttarco.pose;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.bytedeco.opencv.opencv_core.Mat;
 import tuttarco.video.Frame;
 
@@ -32,8 +30,8 @@ public final class PeopleFinder {
     /** A crop with less chance of a person is left at once. */
     private static final double PROMISING = 0.3;
 
-    /** How often the model leads to a better crop. */
-    private static final int STEPS = 2;
+    /** How often the model looks: at the crop, and then at the better ones it leads to. */
+    private static final int STEPS = 3;
 
     /** What the model settles on counts if it is as likely as this a person. */
     private static final double LEAST_PERSON = 0.5;
@@ -44,7 +42,7 @@ public final class PeopleFinder {
     private static final double KNOWN_SIZE = 1.6;
 
     /** Who plays in one section differs in size by no more than this, near to far. */
-    private static final double NEAR_TO_FAR = 2.5;
+    private static final double NEAR_TO_FAR = 2;
 
     private final PoseNets nets;
 
@@ -70,7 +68,7 @@ public final class PeopleFinder {
             List<Crop> crops = grid(grey, sidePx, shifted).stream()
                     .filter(crop -> people.stream().noneMatch(p -> settlesOn(crop, p)))
                     .toList();
-            merge(people, settle(grey, crops, STEPS));
+            search(grey, crops, people);
             sidePx /= SCALES;
         }
         return List.copyOf(people);
@@ -78,9 +76,8 @@ public final class PeopleFinder {
 
     /** Each of the people as another picture shows them; empty for those who are not where they were. */
     public List<Optional<Pose>> again(Frame frame, List<Pose> people) {
-        return people.parallelStream()
-                .map(Crop::around)
-                .map(crop -> nets.with(net -> settle(net, frame.grey(), crop, 0)))
+        return estimate(frame.grey(), people.stream().map(Crop::around).toList()).stream()
+                .map(pose -> Optional.of(pose).filter(PeopleFinder::isPerson))
                 .toList();
     }
 
@@ -115,33 +112,35 @@ public final class PeopleFinder {
                 && size > 1 / KNOWN_SIZE;
     }
 
-    /** What the model settles on from each crop, in their order. */
-    private List<Pose> settle(Mat grey, Collection<Crop> crops, int steps) {
+    /** Adds who the model settles on from the crops. */
+    private void search(Mat grey, List<Crop> crops, List<Pose> people) {
+        List<Pose> found = List.of();
+        List<Crop> next = crops;
+        for (int step = 0; step < STEPS; step++) {
+            found = withoutDoubles(estimate(grey, next), people);
+            next = found.stream().map(Crop::around).toList();
+        }
+        people.addAll(found.stream().filter(PeopleFinder::isPerson).toList());
+    }
+
+    private List<Pose> estimate(Mat grey, List<Crop> crops) {
         return crops.parallelStream()
-                .map(crop -> nets.with(net -> settle(net, grey, crop, steps)))
-                .flatMap(Optional::stream)
+                .map(crop -> nets.with(net -> net.estimate(grey, crop)))
                 .toList();
     }
 
-    private static Optional<Pose> settle(PoseNet net, Mat grey, Crop crop, int steps) {
-        Pose pose = net.estimate(grey, crop);
-        if (pose.person() < PROMISING) {
-            return Optional.empty();
-        }
-        for (int i = 0; i < steps; i++) {
-            pose = net.estimate(grey, Crop.around(pose));
-        }
-        return Optional.of(pose).filter(p -> p.person() >= LEAST_PERSON && p.upright());
+    private static boolean isPerson(Pose pose) {
+        return pose.person() >= LEAST_PERSON && pose.upright();
     }
 
-    /** Adds the new ones, the likeliest first, without doubles. */
-    private static void merge(List<Pose> people, List<Pose> found) {
-        Stream<Pose> likeliest =
-                found.stream().sorted(Comparator.comparingDouble(Pose::person).reversed());
-        likeliest.forEach(p -> {
-            if (people.stream().noneMatch(p::sameAs)) {
-                people.add(p);
-            }
-        });
+    /** The promising ones, the likeliest first, each once and none who is known already. */
+    private static List<Pose> withoutDoubles(List<Pose> found, List<Pose> known) {
+        List<Pose> once = new ArrayList<>();
+        found.stream()
+                .filter(p -> p.person() >= PROMISING)
+                .sorted(Comparator.comparingDouble(Pose::person).reversed())
+                .filter(p -> known.stream().noneMatch(p::sameAs) && once.stream().noneMatch(p::sameAs))
+                .forEach(once::add);
+        return once;
     }
 }

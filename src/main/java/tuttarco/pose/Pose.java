@@ -1,6 +1,8 @@
 package tuttarco.pose;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A person in a picture. Left and right are the person's own.
@@ -17,8 +19,17 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
     /** The first landmarks, from head to hips. */
     static final int UPPER_BODY = 25;
 
-    /** Two poses nearer than this are one person's, radii; half the width of the shoulders of a seated player. */
+    /** Shoulders nearer than this are one person's, radii; half the width of the shoulders of a seated player. */
     private static final double SAME = 0.22;
+
+    /** Of two people one behind the other, less of head and trunk is seen at the same place, as a share of the smaller. */
+    private static final double COVERED = 0.5;
+
+    /** What the model makes of a hand with an instrument is smaller than this against the person (measured: 0.5 to 0.6). */
+    private static final double MUCH_SMALLER = 0.7;
+
+    /** So near to the wrist lies what a hand holds, radii: a shoulder width. */
+    private static final double HELD = 0.4;
 
     public Pose {
         if (landmarks.size() != LANDMARKS) {
@@ -102,13 +113,45 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
         return centre.distancePx(rim);
     }
 
-    /**
-     * Whether both are the same person: the middles of their shoulders, or their noses, are hardly apart.
-     */
+    /** Whether the model took one person for both. */
     public boolean sameAs(Pose other) {
-        double nearPx = SAME * Math.max(radiusPx(), other.radiusPx());
-        return nose().distancePx(other.nose()) < nearPx
-                || Math.hypot(shouldersXPx() - other.shouldersXPx(), shouldersYPx() - other.shouldersYPx()) < nearPx;
+        return shouldersApartPx(other) < SAME * Math.max(radiusPx(), other.radiusPx())
+                || trunk().overlap(other.trunk()) > COVERED;
+    }
+
+    /** Whether this is no person but a hand of the other, with what it holds: much smaller, and where the hand is. */
+    public boolean handOf(Pose other) {
+        if (radiusPx() > MUCH_SMALLER * other.radiusPx()) {
+            return false;
+        }
+        double reachPx = HELD * other.radiusPx();
+        return Stream.of(other.leftWrist(), other.rightWrist())
+                .anyMatch(hand -> Math.hypot(shouldersXPx() - hand.xPx(), shouldersYPx() - hand.yPx()) < reachPx);
+    }
+
+    private double shouldersApartPx(Pose other) {
+        return Math.hypot(shouldersXPx() - other.shouldersXPx(), shouldersYPx() - other.shouldersYPx());
+    }
+
+    private Trunk trunk() {
+        List<Landmark> points = List.of(nose(), leftEar(), rightEar(), leftShoulder(), rightShoulder(), leftHip(), rightHip());
+        DoubleSummaryStatistics x = points.stream().mapToDouble(Landmark::xPx).summaryStatistics();
+        DoubleSummaryStatistics y = points.stream().mapToDouble(Landmark::yPx).summaryStatistics();
+        return new Trunk(x.getMin(), y.getMin(), x.getMax(), y.getMax());
+    }
+
+    /** Head and trunk's bounds, pixels. */
+    private record Trunk(double leftPx, double topPx, double rightPx, double bottomPx) {
+        double area() {
+            return (rightPx - leftPx) * (bottomPx - topPx);
+        }
+
+        /** Share of the smaller one that both have in common. */
+        double overlap(Trunk other) {
+            double widthPx = Math.min(rightPx, other.rightPx) - Math.max(leftPx, other.leftPx);
+            double heightPx = Math.min(bottomPx, other.bottomPx) - Math.max(topPx, other.topPx);
+            return widthPx <= 0 || heightPx <= 0 ? 0 : widthPx * heightPx / Math.min(area(), other.area());
+        }
     }
 
     /** Distance of the shoulders as seen, pixels; short where the player turns. */
