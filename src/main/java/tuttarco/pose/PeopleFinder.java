@@ -77,7 +77,7 @@ public final class PeopleFinder {
     /** Each of the people as another picture shows them; empty for those who are not where they were. */
     public List<Optional<Pose>> again(Frame frame, List<Pose> people) {
         return estimate(frame.grey(), people.stream().map(Crop::around).toList()).stream()
-                .map(pose -> Optional.of(pose).filter(PeopleFinder::isPerson))
+                .map(pose -> Optional.of(pose).filter(p -> isPerson(p, frame.grey())))
                 .toList();
     }
 
@@ -120,7 +120,7 @@ public final class PeopleFinder {
             found = withoutDoubles(estimate(grey, next), people);
             next = found.stream().map(Crop::around).toList();
         }
-        people.addAll(found.stream().filter(PeopleFinder::isPerson).toList());
+        people.addAll(found.stream().filter(p -> isPerson(p, grey)).toList());
     }
 
     private List<Pose> estimate(Mat grey, List<Crop> crops) {
@@ -129,8 +129,13 @@ public final class PeopleFinder {
                 .toList();
     }
 
-    private static boolean isPerson(Pose pose) {
-        return pose.person() >= LEAST_PERSON && pose.upright();
+    private static boolean isPerson(Pose pose, Mat grey) {
+        return pose.person() >= LEAST_PERSON
+                && pose.upright()
+                && pose.shouldersXPx() >= 0
+                && pose.shouldersXPx() < grey.cols()
+                && pose.shouldersYPx() >= 0
+                && pose.shouldersYPx() < grey.rows();
     }
 
     /** The promising ones, the likeliest first, each once and none who is known already. */
