@@ -3,7 +3,6 @@ package tuttarco.video;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleConsumer;
 import org.bytedeco.opencv.opencv_core.Mat;
 
 /** A few pictures of a clip, spread evenly over it, kept together with the number of frames there are. */
@@ -18,10 +17,9 @@ public final class Stills implements AutoCloseable {
      * Reads a clip to its end, whose length need not be known before, and keeps {@code least} of its frames or up to one
      * less than twice as many; all if there are fewer.
      *
-     * @param progress told the time of every frame read, seconds
      * @throws InterruptedException if the thread was interrupted
      */
-    public static Stills of(Clip clip, int least, DoubleConsumer progress) throws InterruptedException {
+    public static Stills of(Clip clip, int least) throws InterruptedException {
         List<Frame> kept = new ArrayList<>();
         int every = 1;
         try {
@@ -30,7 +28,6 @@ public final class Stills implements AutoCloseable {
                     throw new InterruptedException("reading the clip was stopped");
                 }
                 Frame frame = next.get();
-                progress.accept(frame.timeS());
                 if (frame.index() % every == every - 1) {
                     kept.add(new Frame(frame.index(), frame.timeS(), frame.grey().clone()));
                 }
