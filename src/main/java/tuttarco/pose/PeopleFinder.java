@@ -144,7 +144,8 @@ public final class PeopleFinder {
         found.stream()
                 .filter(p -> p.person() >= PROMISING)
                 .sorted(Comparator.comparingDouble(Pose::person).reversed())
-                .filter(p -> known.stream().noneMatch(p::sameAs) && once.stream().noneMatch(p::sameAs))
+                .filter(p ->
+                        known.stream().noneMatch(p::sameAs) && once.stream().noneMatch(p::sameAs))
                 .forEach(once::add);
         return once;
     }

@@ -134,7 +134,8 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
     }
 
     private Trunk trunk() {
-        List<Landmark> points = List.of(nose(), leftEar(), rightEar(), leftShoulder(), rightShoulder(), leftHip(), rightHip());
+        List<Landmark> points =
+                List.of(nose(), leftEar(), rightEar(), leftShoulder(), rightShoulder(), leftHip(), rightHip());
         DoubleSummaryStatistics x = points.stream().mapToDouble(Landmark::xPx).summaryStatistics();
         DoubleSummaryStatistics y = points.stream().mapToDouble(Landmark::yPx).summaryStatistics();
         return new Trunk(x.getMin(), y.getMin(), x.getMax(), y.getMax());

@@ -48,7 +48,8 @@ enum Bowing {
         for (Stroke stroke : reading.strokes()) {
             Optional<BowDirection> direction = stroke.kind().direction();
             boolean known = stroke.confidence() >= KNOWN;
-            boolean likeABow = direction.isPresent() && stroke.lengthS() >= SHORTEST_S && way(track, stroke) >= LEAST_WAY;
+            boolean likeABow =
+                    direction.isPresent() && stroke.lengthS() >= SHORTEST_S && way(track, stroke) >= LEAST_WAY;
             strokes += direction.isPresent() || stroke.kind() == StrokeKind.TREMOLO ? 1 : 0;
             bowed += likeABow ? 1 : 0;
             if (known && stroke.kind() != StrokeKind.UNSEEN) {

@@ -28,9 +28,8 @@ final class People {
         Frame early = pictures.get(pictures.size() / 4);
         Frame late = pictures.get(3 * pictures.size() / 4);
         List<Pose> found = new ArrayList<>(finder.in(early, List.of(), false));
-        List<Pose> still = finder.again(late, found).stream()
-                .flatMap(Optional::stream)
-                .toList();
+        List<Pose> still =
+                finder.again(late, found).stream().flatMap(Optional::stream).toList();
         List<Pose> later = finder.in(late, still, true);
         found.addAll(later.subList(still.size(), later.size()));
         List<List<Optional<Pose>>> byPicture = new ArrayList<>();

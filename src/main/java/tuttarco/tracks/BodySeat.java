@@ -14,7 +14,8 @@ public final class BodySeat {
     public static SeatBox of(List<Pose> poses, int pictureWidthPx, int pictureHeightPx) {
         List<KeyPose> keys = poses.stream().map(pose -> new KeyPose(0, pose)).toList();
         KeyPose.Place middle = new KeyPose.Place(
-                median(keys, k -> k.shoulders().xPx()), median(keys, k -> k.shoulders().yPx()));
+                median(keys, k -> k.shoulders().xPx()),
+                median(keys, k -> k.shoulders().yPx()));
         return new BodyRegion(middle, median(keys, KeyPose::shoulderWidthPx)).box(pictureWidthPx, pictureHeightPx);
     }
 

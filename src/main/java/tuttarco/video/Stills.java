@@ -29,7 +29,8 @@ public final class Stills implements AutoCloseable {
                 }
                 Frame frame = next.get();
                 if (frame.index() % every == every - 1) {
-                    kept.add(new Frame(frame.index(), frame.timeS(), frame.grey().clone()));
+                    kept.add(
+                            new Frame(frame.index(), frame.timeS(), frame.grey().clone()));
                 }
                 if (kept.size() == 2 * least) {
                     every *= 2;
