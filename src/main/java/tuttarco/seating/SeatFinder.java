@@ -20,6 +20,7 @@ import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
 import tuttarco.strokes.HiddenMarkovReader;
 import tuttarco.strokes.StrokeReader;
+import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
 import tuttarco.tracks.ArmTrackers;
 import tuttarco.tracks.BodySeat;
@@ -112,7 +113,20 @@ public final class SeatFinder {
     }
 
     private Candidate candidate(Person person, ArmTrack track) {
-        return new Candidate(person, track, Bowing.of(track, reader.read(track)));
+        return new Candidate(person, track, Bowing.of(track, reader.read(withSigns(track))));
+    }
+
+    /** The track as if it were known which way is down: an arm goes to and fro whichever it is. */
+    private static ArmTrack withSigns(ArmTrack track) {
+        List<ArmSample> samples =
+                track.samples().stream().map(SeatFinder::withSign).toList();
+        return new ArmTrack(track.player(), track.startS(), track.endS(), samples);
+    }
+
+    private static ArmSample withSign(ArmSample sample) {
+        return sample instanceof ArmSample.Seen seen
+                ? new ArmSample.ByFlow(seen.timeS(), seen.velocity(), seen.noise(), 1)
+                : sample;
     }
 
     /** Of several who move one arm it belongs to the largest: he or she is in front. */
