@@ -116,6 +116,7 @@ final class SeatsCommand implements Callable<Integer> {
                 .orElseThrow(() -> new NothingSeenException("Seats can't be found without the pose model, and this"
                         + " program was built without it; draw the seats by hand, or build again with npm at hand."));
         Optional<Proposal> found;
+        speaking.say(spec.commandLine().getErr(), "Looking for people");
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
             found = new SeatFinder(model).in(video, instrument, leaderSide, progress::reached);
         }
