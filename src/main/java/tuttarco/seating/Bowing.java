@@ -30,7 +30,7 @@ enum Bowing {
     private static final int LEAST_STROKES = 4;
 
     /** Share of all strokes, by number, that are as bows make them, and share of the known time that they take: a section
-     * has rests. Rendered scenes. */
+     * has rests. Rendered scenes, and listeners on a real stage. */
     private static final double MOST_STROKES = 0.75;
 
     private static final double HALF_THE_TIME = 0.5;
