@@ -35,6 +35,8 @@ class HouseTest {
             .definedBy("tuttarco.tracks..")
             .layer("strokes")
             .definedBy("tuttarco.strokes..")
+            .layer("seating")
+            .definedBy("tuttarco.seating..")
             .layer("score")
             .definedBy("tuttarco.score..")
             .layer("beats")
@@ -71,6 +73,8 @@ class HouseTest {
             .mayOnlyAccessLayers("bow", "seats", "signal", "video", "pose")
             .whereLayer("strokes")
             .mayOnlyAccessLayers("bow", "seats", "signal", "tracks")
+            .whereLayer("seating")
+            .mayOnlyAccessLayers("bow", "files", "video", "seats", "pose", "tracks", "strokes")
             .whereLayer("score")
             .mayOnlyAccessLayers("bow", "files")
             .whereLayer("beats")
@@ -102,6 +106,7 @@ class HouseTest {
             .resideInAnyPackage(
                     "tuttarco.tracks..",
                     "tuttarco.strokes..",
+                    "tuttarco.seating..",
                     "tuttarco.video..",
                     "tuttarco.seats..",
                     "tuttarco.pose..")

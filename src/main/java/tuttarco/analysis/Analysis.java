@@ -97,7 +97,10 @@ public final class Analysis {
         if (take.beats() instanceof BeatsGiven.Listed listed) {
             return new BeatList(listed.file()).beats();
         }
-        BeatsGiven.Steady steady = (BeatsGiven.Steady) take.beats();
+        if (!(take.beats() instanceof BeatsGiven.Steady steady)) {
+            throw new InputException(InputBytes.name(take.file())
+                    + " does not say where the beats lie; add beats, and the part if there is one, to compare with.");
+        }
         Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
                 + InputBytes.name(take.file()) + ", or give the beats as a list."));
         return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS()).beats();

@@ -18,7 +18,7 @@ import tuttarco.files.Plain;
         description = "Reads the bow arms of a string section from a video and compares them with the marked bowing.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {AnalyseCommand.class, StrokesCommand.class, DemoCommand.class},
+        subcommands = {AnalyseCommand.class, SeatsCommand.class, StrokesCommand.class, DemoCommand.class},
         footerHeading = "%nExit codes%n",
         footer = {
             "  0    done",
@@ -61,6 +61,7 @@ public final class Main implements Runnable {
                 .setOut(out)
                 .setErr(err)
                 .setExpandAtFiles(false)
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(Main::misunderstood)
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(e, command.getErr()))
                 .execute(args);
@@ -68,7 +69,7 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: analyse, strokes or demo");
+        throw new ParameterException(spec.commandLine(), "Say what to do: analyse, seats, strokes or demo");
     }
 
     private static int misunderstood(ParameterException e, String[] args) {

@@ -28,12 +28,7 @@ final class PlayerOption implements ITypeConverter<Player> {
                     "'" + value
                             + "' is not NAME:x,y,w,h:INSTRUMENT:FACING with whole pixels, as in 'Ida:30,45,390,265:violin:camera'");
         }
-        Instrument instrument = Instrument.ofWord(form.group("instrument").toLowerCase(Locale.ROOT))
-                .orElseThrow(() -> new TypeConversionException("'" + form.group("instrument")
-                        + "' is no instrument; choose from "
-                        + Arrays.stream(Instrument.values())
-                                .map(Instrument::word)
-                                .collect(Collectors.joining(", "))));
+        Instrument instrument = new InstrumentOption().convert(form.group("instrument"));
         String word = form.group("facing").toLowerCase(Locale.ROOT);
         Optional<Facing> facing = Facing.ofWord(word);
         if (facing.isEmpty() && !word.equals(Facing.AUTO)) {

@@ -1,6 +1,8 @@
 package tuttarco.pose;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A person in a picture. Left and right are the person's own.
@@ -16,6 +18,18 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
 
     /** The first landmarks, from head to hips. */
     static final int UPPER_BODY = 25;
+
+    /** Shoulders nearer than this are one person's, radii; half the width of the shoulders of a seated player. */
+    private static final double SAME = 0.22;
+
+    /** Of two people one behind the other, less of head and trunk is seen at the same place, as a share of the smaller. */
+    private static final double COVERED = 0.5;
+
+    /** What the model makes of a hand with an instrument is smaller than this against the person (measured: 0.5 to 0.6). */
+    private static final double MUCH_SMALLER = 0.7;
+
+    /** So near to the wrist lies what a hand holds, radii: a shoulder width. */
+    private static final double HELD = 0.4;
 
     public Pose {
         if (landmarks.size() != LANDMARKS) {
@@ -82,6 +96,63 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
     /** Whether the nose is above both shoulders. */
     public boolean upright() {
         return nose().yPx() < Math.min(leftShoulder().yPx(), rightShoulder().yPx());
+    }
+
+    /** Middle of the shoulders, pixels from the picture's left edge. */
+    public double shouldersXPx() {
+        return (leftShoulder().xPx() + rightShoulder().xPx()) / 2;
+    }
+
+    /** Middle of the shoulders, pixels from the picture's top edge. */
+    public double shouldersYPx() {
+        return (leftShoulder().yPx() + rightShoulder().yPx()) / 2;
+    }
+
+    /** How large the person is, from the hips to the rim, whichever way he or she turns; pixels. */
+    public double radiusPx() {
+        return centre.distancePx(rim);
+    }
+
+    /** Whether the model took one person for both. */
+    public boolean sameAs(Pose other) {
+        return shouldersApartPx(other) < SAME * Math.max(radiusPx(), other.radiusPx())
+                || trunk().overlap(other.trunk()) > COVERED;
+    }
+
+    /** Whether this is no person but a hand of the other, with what it holds: much smaller, and where the hand is. */
+    public boolean handOf(Pose other) {
+        if (radiusPx() > MUCH_SMALLER * other.radiusPx()) {
+            return false;
+        }
+        double reachPx = HELD * other.radiusPx();
+        return Stream.of(other.leftWrist(), other.rightWrist())
+                .anyMatch(hand -> Math.hypot(shouldersXPx() - hand.xPx(), shouldersYPx() - hand.yPx()) < reachPx);
+    }
+
+    private double shouldersApartPx(Pose other) {
+        return Math.hypot(shouldersXPx() - other.shouldersXPx(), shouldersYPx() - other.shouldersYPx());
+    }
+
+    private Trunk trunk() {
+        List<Landmark> points =
+                List.of(nose(), leftEar(), rightEar(), leftShoulder(), rightShoulder(), leftHip(), rightHip());
+        DoubleSummaryStatistics x = points.stream().mapToDouble(Landmark::xPx).summaryStatistics();
+        DoubleSummaryStatistics y = points.stream().mapToDouble(Landmark::yPx).summaryStatistics();
+        return new Trunk(x.getMin(), y.getMin(), x.getMax(), y.getMax());
+    }
+
+    /** Head and trunk's bounds, pixels. */
+    private record Trunk(double leftPx, double topPx, double rightPx, double bottomPx) {
+        double area() {
+            return (rightPx - leftPx) * (bottomPx - topPx);
+        }
+
+        /** Share of the smaller one that both have in common. */
+        double overlap(Trunk other) {
+            double widthPx = Math.min(rightPx, other.rightPx) - Math.max(leftPx, other.leftPx);
+            double heightPx = Math.min(bottomPx, other.bottomPx) - Math.max(topPx, other.topPx);
+            return widthPx <= 0 || heightPx <= 0 ? 0 : widthPx * heightPx / Math.min(area(), other.area());
+        }
     }
 
     /** Distance of the shoulders as seen, pixels; short where the player turns. */

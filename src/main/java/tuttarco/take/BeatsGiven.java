@@ -4,6 +4,9 @@ import java.nio.file.Path;
 
 /** How a take says where its beats lie. */
 public sealed interface BeatsGiven {
+    /** Not yet: strokes can be found, but not compared. */
+    record Missing() implements BeatsGiven {}
+
     /** A list of bar, beat and seconds, as CSV. */
     record Listed(Path file) implements BeatsGiven {}
 

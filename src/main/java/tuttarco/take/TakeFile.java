@@ -63,8 +63,26 @@ public final class TakeFile {
      * @throws OutputException if it can't be written, or if one of the take's files lies outside the folder of {@code file}
      */
     public static void write(Take take, Path file) throws OutputException {
-        String json = TakeJson.of(take, file.toAbsolutePath().normalize().getParent());
-        WholeFile.write(file, json.getBytes(StandardCharsets.UTF_8));
+        write(take, file.toAbsolutePath().normalize().getParent(), file);
+    }
+
+    /**
+     * Writes a take that will lie in another folder than it is written to.
+     *
+     * @param folder where the take will lie
+     * @throws OutputException as {@link #write(Take, Path)} does, with that folder
+     */
+    public static void write(Take take, Path folder, Path file) throws OutputException {
+        WholeFile.write(file, TakeJson.of(take, folder).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Does nothing if a take file may name the other file.
+     *
+     * @throws OutputException if that lies outside the take's folder
+     */
+    public static void requireInside(Path named, Path takeFile) throws OutputException {
+        TakeJson.inside(takeFile.toAbsolutePath().normalize().getParent(), named);
     }
 
     private static JsonNode tree(byte[] content, String name) throws InputException {
@@ -95,7 +113,8 @@ public final class TakeFile {
         for (JsonPlace place : listed.list()) {
             players.add(player(place));
         }
-        BeatsGiven beats = beats(root.field("beats"), folder);
+        Optional<JsonPlace> counted = root.optional("beats");
+        BeatsGiven beats = counted.isPresent() ? beats(counted.get(), folder) : new BeatsGiven.Missing();
         Path video = folder.file(root.field("video"));
         Optional<JsonPlace> named = root.optional("part");
         Optional<Path> part = named.isPresent() ? Optional.of(folder.file(named.get())) : Optional.empty();

@@ -29,11 +29,10 @@ final class TakeJson {
         if (take.part().isPresent()) {
             root.put("part", inside(folder, take.part().get()));
         }
-        ObjectNode beats = root.putObject("beats");
         if (take.beats() instanceof BeatsGiven.Steady steady) {
-            beats.put("tempo_bpm", steady.tempoBpm()).put("start_s", steady.startS());
+            root.putObject("beats").put("tempo_bpm", steady.tempoBpm()).put("start_s", steady.startS());
         } else if (take.beats() instanceof BeatsGiven.Listed listed) {
-            beats.put("file", inside(folder, listed.file()));
+            root.putObject("beats").put("file", inside(folder, listed.file()));
         }
         try {
             return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
@@ -58,7 +57,8 @@ final class TakeJson {
         }
     }
 
-    private static String inside(Path folder, Path file) throws OutputException {
+    /** The name of a file in a take that lies in the folder. */
+    static String inside(Path folder, Path file) throws OutputException {
         Path normal = file.toAbsolutePath().normalize();
         if (!normal.startsWith(folder)) {
             throw new OutputException(

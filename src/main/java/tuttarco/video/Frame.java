@@ -1,5 +1,6 @@
 package tuttarco.video;
 
+import java.awt.image.BufferedImage;
 import org.bytedeco.opencv.opencv_core.Mat;
 
 /**
@@ -9,4 +10,15 @@ import org.bytedeco.opencv.opencv_core.Mat;
  * @param timeS presentation time, seconds from the clip's start; rises from frame to frame
  * @param grey luma, one byte a pixel; valid until the next frame of the clip is asked for
  */
-public record Frame(int index, double timeS, Mat grey) {}
+public record Frame(int index, double timeS, Mat grey) {
+    /** The picture in grey, to keep and to draw on. */
+    public BufferedImage picture() {
+        BufferedImage image = new BufferedImage(grey.cols(), grey.rows(), BufferedImage.TYPE_BYTE_GRAY);
+        byte[] row = new byte[grey.cols()];
+        for (int y = 0; y < grey.rows(); y++) {
+            grey.ptr(y).get(row);
+            image.getRaster().setDataElements(0, y, row.length, 1, row);
+        }
+        return image;
+    }
+}

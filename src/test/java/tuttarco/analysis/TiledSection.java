@@ -39,7 +39,7 @@ public record TiledSection(List<Player> players, double framesPerS) {
         try (Clip clip = Clip.open(clipFile)) {
             framesPerS = clip.facts().framesPerS();
             for (Optional<Frame> frame = clip.next(); frame.isPresent(); frame = clip.next()) {
-                pictures.add(TestClips.picture(frame.get()));
+                pictures.add(frame.get().picture());
             }
         }
         List<Double> timesS = IntStream.range(0, copies * pictures.size())

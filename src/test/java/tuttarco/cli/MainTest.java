@@ -40,6 +40,11 @@ class MainTest {
             analyse --loudly a --out d   | --loudly
             strokes clip.mp4 --out d     | --player
             demo                         | --out
+            seats clip.mp4               | --out
+            seats clip.mp4 --out seats.json                      | .take.json
+            seats clip.mp4 --out .take.json                      | .take.json
+            seats clip.mp4 --out a.take.json --instrument flute  | violin, viola, cello, bass, viol
+            seats clip.mp4 --out a.take.json --leader up         | --leader
             """)
     void aCommandLineThatIsNotUnderstoodSaysWhyAndWhereToLook(String line, String says) {
         assertUsage(Shell.run((Object[]) (line.isEmpty() ? new String[0] : line.split(" ", -1))), says);
@@ -95,7 +100,7 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "analyse --help", "strokes -h", "demo --help"})
+    @ValueSource(strings = {"--help", "analyse --help", "strokes -h", "seats -h", "demo --help"})
     void helpIsGivenOnRequest(String line) {
         Shell shell = Shell.run((Object[]) line.split(" "));
         assertEquals(0, shell.code());
@@ -108,7 +113,8 @@ class MainTest {
     void helpNamesWhatScriptsRelyOn(String line) {
         String help = Shell.run((Object[]) line.split(" ")).out();
         String[] words = switch (line) {
-            case "--help" -> new String[] {"analyse", "strokes", "demo", "  2 ", "  3 ", "  4 ", "  5 ", "130"};
+            case "--help" ->
+                new String[] {"analyse", "seats", "strokes", "demo", "  2 ", "  3 ", "  4 ", "  5 ", "130"};
             case "analyse --help" -> new String[] {"TAKE", "--out", "--quiet", "--version"};
             default -> new String[] {"VIDEO", "--player", "INSTRUMENT", "FACING", "--out", "--quiet"};
         };

@@ -59,6 +59,45 @@ class PoseTest {
         return new Pose(body, SPOT, SPOT, 1);
     }
 
+    /** Shoulders 100 px apart, trunk 200 px long below the middle of the shoulders, 250 px from hips to rim, all times a scale. */
+    private static Pose body(double xPx, double yPx, double scale, double leftHandXPx, double leftHandYPx) {
+        List<Landmark> body = new ArrayList<>();
+        for (int i = 0; i < Pose.LANDMARKS; i++) {
+            boolean left = i % 2 == 1;
+            double dx = i < 11 ? 0 : left ? 50 : -50;
+            double dy = i < 11 ? -50 : i < 23 ? 0 : 200;
+            body.add(new Landmark(xPx + scale * dx, yPx + scale * dy, 1, 1));
+        }
+        body.set(15, new Landmark(leftHandXPx, leftHandYPx, 1, 1));
+        Landmark hips = new Landmark(xPx, yPx + scale * 200, 1, 1);
+        return new Pose(body, hips, new Landmark(xPx, yPx - scale * 50, 1, 1), 1);
+    }
+
+    @Test
+    void aSizeIsMeasuredFromTheHipsToTheRim() {
+        assertEquals(250, body(300, 200, 1, 0, 0).radiusPx(), 1e-9);
+        assertEquals(300, body(300, 200, 1, 0, 0).shouldersXPx(), 1e-9);
+        assertEquals(200, body(300, 200, 1, 0, 0).shouldersYPx(), 1e-9);
+    }
+
+    /** Half a shoulder width is 0.2 of the radius of 250 px, a little less than 0.22. */
+    @Test
+    void whoseShouldersHardlyDifferIsTheSamePerson() {
+        Pose one = body(300, 200, 1, 0, 0);
+        assertTrue(one.sameAs(body(350, 200, 1, 0, 0)));
+        assertFalse(one.sameAs(body(360, 200, 1, 0, 0)), "60 of 100 px beside: 0.4 of the trunk in common");
+        assertFalse(one.sameAs(body(300, 350, 1, 0, 0)), "in the row before: 0.4 of the trunk in common");
+        assertTrue(one.sameAs(body(300, 300, 1, 0, 0)), "0.6 of the trunk in common");
+    }
+
+    @Test
+    void aSmallPersonWhereAHandIsIsTheHand() {
+        Pose player = body(300, 200, 1, 450, 180);
+        assertTrue(body(460, 200, 0.6, 0, 0).handOf(player));
+        assertFalse(body(460, 200, 0.8, 0, 0).handOf(player), "hardly smaller");
+        assertFalse(body(600, 200, 0.6, 0, 0).handOf(player), "150 px from the hand, more than 0.4 of the radius");
+    }
+
     @Test
     void aPoseIsWhole() {
         assertThrows(IllegalArgumentException.class, () -> new Pose(NUMBERED.subList(0, 32), SPOT, SPOT, 1));

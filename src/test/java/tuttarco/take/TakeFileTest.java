@@ -143,12 +143,12 @@ class TakeFileTest {
     }
 
     @Test
-    void aTakeNeedsPlayersAndBeats() throws IOException {
+    void aTakeNeedsPlayers() throws IOException {
         String start = "{\"version\": 1, \"title\": \"t\", \"video\": \"strings.mp4\", \"bowing\": \"free\", ";
         assertTrue(refusal(start + "\"players\": [], \"beats\": {\"file\": \"beats.csv\"}}")
                 .contains("at least one player"));
         assertTrue(refusal(start + "\"players\": {}, \"beats\": {}}").contains("players: this is not a list"));
-        assertTrue(refusal(start + "\"players\": []}").contains("there is no 'beats'"));
+        assertTrue(refusal(start + "\"beats\": {\"file\": \"beats.csv\"}}").contains("there is no 'players'"));
     }
 
     @Test

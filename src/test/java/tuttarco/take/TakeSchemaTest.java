@@ -66,6 +66,17 @@ class TakeSchemaTest {
         TakeFile.read(TakeFolders.with(folder, listed));
     }
 
+    @Test
+    void aTakeMayHaveNoBeatsYet() throws Exception {
+        String none = TakeFolders.GOOD.replaceFirst(",\\s*\"beats\": \\{[^}]*}", "");
+        assertFalse(none.contains("beats\":"));
+        Path file = TakeFolders.with(folder, none);
+        assertEquals(new BeatsGiven.Missing(), TakeFile.read(file).beats());
+        TakeFile.write(TakeFile.read(file), file);
+        assertTrue(valid(Files.readString(file)));
+        assertEquals(new BeatsGiven.Missing(), TakeFile.read(file).beats());
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             "version": 1,        | "version": 2,

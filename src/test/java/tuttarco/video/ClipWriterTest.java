@@ -64,7 +64,7 @@ class ClipWriterTest {
             assertEquals(64, clip.facts().widthPx());
             assertEquals(48, clip.facts().heightPx());
             assertFalse(clip.facts().hasSound());
-            BufferedImage first = TestClips.picture(clip.next().orElseThrow());
+            BufferedImage first = clip.next().orElseThrow().picture();
             assertEquals(shade(0), first.getRaster().getSample(30, 20, 0), 6);
         }
     }

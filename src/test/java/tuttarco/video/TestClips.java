@@ -44,17 +44,4 @@ public final class TestClips {
         }
         return image;
     }
-
-    /** A frame's picture, to keep. */
-    public static BufferedImage picture(Frame frame) {
-        int widthPx = frame.grey().cols();
-        int heightPx = frame.grey().rows();
-        BufferedImage image = new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_BYTE_GRAY);
-        byte[] row = new byte[widthPx];
-        for (int y = 0; y < heightPx; y++) {
-            frame.grey().ptr(y).get(row);
-            image.getRaster().setDataElements(0, y, widthPx, 1, row);
-        }
-        return image;
-    }
 }

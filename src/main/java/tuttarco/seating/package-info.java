@@ -1,0 +1,2 @@
+/** Who sits where, found in the picture. */
+package tuttarco.seating;

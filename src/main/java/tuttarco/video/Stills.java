@@ -1,0 +1,63 @@
+package tuttarco.video;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bytedeco.opencv.opencv_core.Mat;
+
+/** A few pictures of a clip, spread evenly over it, kept together with the number of frames there are. */
+public final class Stills implements AutoCloseable {
+    private final List<Frame> frames;
+
+    private Stills(List<Frame> frames) {
+        this.frames = List.copyOf(frames);
+    }
+
+    /**
+     * Reads a clip to its end, whose length need not be known before, and keeps {@code least} of its frames or up to one
+     * less than twice as many; all if there are fewer.
+     *
+     * @throws InterruptedException if the thread was interrupted
+     */
+    public static Stills of(Clip clip, int least) throws InterruptedException {
+        List<Frame> kept = new ArrayList<>();
+        int every = 1;
+        try {
+            for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
+                if (Thread.interrupted()) {
+                    throw new InterruptedException("reading the clip was stopped");
+                }
+                Frame frame = next.get();
+                if (frame.index() % every == every - 1) {
+                    kept.add(
+                            new Frame(frame.index(), frame.timeS(), frame.grey().clone()));
+                }
+                if (kept.size() == 2 * least) {
+                    every *= 2;
+                    thin(kept);
+                }
+            }
+        } catch (InterruptedException e) {
+            kept.forEach(f -> f.grey().close());
+            throw e;
+        }
+        return new Stills(kept);
+    }
+
+    /** Lets go of every other frame, beginning with the first. */
+    private static void thin(List<Frame> kept) {
+        for (int i = kept.size() - 2; i >= 0; i -= 2) {
+            kept.remove(i).grey().close();
+        }
+    }
+
+    /** In the order of their times. */
+    public List<Frame> frames() {
+        return frames;
+    }
+
+    @Override
+    public void close() {
+        frames.stream().map(Frame::grey).forEach(Mat::close);
+    }
+}
