@@ -3,11 +3,7 @@ package tuttarco.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferByte;
 import java.util.Optional;
-import org.bytedeco.opencv.global.opencv_core;
-import org.bytedeco.opencv.global.opencv_imgproc;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,13 +61,6 @@ class RenderedPoseTest {
     }
 
     private static Mat grey(Scene scene, Layout layout) {
-        BufferedImage image = new FramePainter(scene, layout).frame(AT_S);
-        byte[] bytes = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
-        try (Mat colours = new Mat(image.getHeight(), image.getWidth(), opencv_core.CV_8UC3)) {
-            colours.data().put(bytes, 0, bytes.length);
-            Mat grey = new Mat();
-            opencv_imgproc.cvtColor(colours, grey, opencv_imgproc.COLOR_BGR2GRAY);
-            return grey;
-        }
+        return GreyPicture.of(new FramePainter(scene, layout).frame(AT_S));
     }
 }

@@ -62,6 +62,11 @@ record Bodies(
         return new KeyPose.Place(2 * SHOULDERS.xPx() - place.xPx(), place.yPx());
     }
 
+    /** With the names of left and right changed, nothing else; after a mirror, as seen from behind. */
+    Bodies swapped() {
+        return new Bodies(rightShoulder, leftShoulder, rightHip, leftHip, rightWrist, leftWrist);
+    }
+
     KeyPose at(double timeS) {
         List<Landmark> landmarks = new ArrayList<>(Collections.nCopies(Pose.LANDMARKS, landmark(SHOULDERS)));
         landmarks.set(11, landmark(leftShoulder));

@@ -22,24 +22,24 @@ class KeyPoseTest {
     @Test
     void handsAndShouldersAreWhereThePoseHasThem() {
         KeyPose pose = withRightHand(180, 190);
-        assertEquals(LEFT, pose.hand(KeyPose.Hand.LEFT));
-        assertEquals(new KeyPose.Place(180, 190), pose.hand(KeyPose.Hand.RIGHT));
+        assertEquals(LEFT, pose.hand(Hand.LEFT));
+        assertEquals(new KeyPose.Place(180, 190), pose.hand(Hand.RIGHT));
         assertEquals(Bodies.SHOULDERS, pose.shoulders());
         // 120 px aside and 90 px below: a triangle of 3-4-5
         assertEquals(150, pose.handsApartPx(), 1e-9);
-        assertEquals(KeyPose.Hand.RIGHT, KeyPose.Hand.LEFT.other());
-        assertEquals(KeyPose.Hand.LEFT, KeyPose.Hand.RIGHT.other());
+        assertEquals(Hand.RIGHT, Hand.LEFT.other());
+        assertEquals(Hand.LEFT, Hand.RIGHT.other());
     }
 
     @ParameterizedTest
     @EnumSource(Instrument.class)
     void stringsAreUnderTheChinOrBeforeTheHips(Instrument instrument) {
         KeyPose.Place expected = instrument.onShoulder() ? VIOLIN_STRINGS : Bodies.HIPS;
-        assertEquals(expected, withRightHand(180, 190).strings(instrument, KeyPose.Hand.RIGHT));
+        assertEquals(expected, withRightHand(180, 190).strings(instrument, Hand.RIGHT));
         Bodies mirrored = Bodies.of(LEFT, new KeyPose.Place(180, 190)).mirrored();
         assertEquals(
                 instrument.onShoulder() ? new KeyPose.Place(150, 100) : Bodies.HIPS,
-                mirrored.at(0).strings(instrument, KeyPose.Hand.LEFT));
+                mirrored.at(0).strings(instrument, Hand.LEFT));
     }
 
     @Test
@@ -51,7 +51,7 @@ class KeyPoseTest {
     }
 
     private static void assertWay(double x, double y, KeyPose pose) {
-        KeyPose.Way way = pose.fromStrings(Instrument.VIOLIN, KeyPose.Hand.RIGHT);
+        KeyPose.Way way = pose.fromStrings(Instrument.VIOLIN, Hand.RIGHT);
         assertEquals(x, way.x(), 1e-9);
         assertEquals(y, way.y(), 1e-9);
     }
