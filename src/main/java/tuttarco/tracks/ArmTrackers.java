@@ -31,10 +31,11 @@ public interface ArmTrackers extends AutoCloseable {
     static ArmTrackers byBody(PoseModel model) {
         PoseNets nets = new PoseNets(model);
         SectionWay section = new SectionWay();
+        PosePace pace = new PosePace();
         return new ArmTrackers() {
             @Override
             public ArmTracker of(Player player) {
-                return new BodyArmTracker(player, nets, section);
+                return new BodyArmTracker(player, nets, section, pace);
             }
 
             @Override

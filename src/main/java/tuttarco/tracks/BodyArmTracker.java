@@ -22,13 +22,8 @@ import tuttarco.video.Frame;
  * <p>Until the player was found in the seat, flow alone is read.
  */
 public final class BodyArmTracker implements ArmTracker {
-    /** Poses come this quickly while the clip is young, seconds, and for so long; then once a {@link #LATER_S}. */
-    private static final double EARLY_S = 0.5;
-
+    /** Poses come soon while the clip is younger than this, seconds. */
     private static final double EARLY_UNTIL_S = 2;
-    private static final double LATER_S = 1;
-
-    private static final double DOUBTFUL_S = 0.5;
 
     /** Shoulders seen narrower than this share of their width show a player who turns. */
     private static final double FRONTAL = 0.8;
@@ -47,6 +42,7 @@ public final class BodyArmTracker implements ArmTracker {
     private final Player player;
     private final PoseNets nets;
     private final SectionWay section;
+    private final PosePace pace;
     private final FlowArmTracker byFlow;
     private final List<KeyPose> poses = new ArrayList<>();
     private Optional<Following> following = Optional.empty();
@@ -67,9 +63,11 @@ public final class BodyArmTracker implements ArmTracker {
         }
     }
 
-    BodyArmTracker(Player player, PoseNets nets, SectionWay section) {
+    BodyArmTracker(Player player, PoseNets nets, SectionWay section, PosePace pace) {
         this.player = player;
         this.section = section;
+        this.pace = pace;
+        pace.join();
         this.nets = nets;
         byFlow = new FlowArmTracker(player);
     }
@@ -91,7 +89,7 @@ public final class BodyArmTracker implements ArmTracker {
             Optional<KeyPose> found = nets.with(net -> new PersonFinder(net)
                     .in(frame, player.seat())
                     .map(crop -> new KeyPose(frame.timeS(), net.estimate(frame.grey(), crop))));
-            nextPoseS = frame.timeS() + (found.isPresent() ? EARLY_S : SEARCH_S);
+            nextPoseS = frame.timeS() + (found.isPresent() ? pace.soonS() : SEARCH_S);
             found.ifPresent(pose -> start(pose, frame));
             return;
         }
@@ -111,12 +109,11 @@ public final class BodyArmTracker implements ArmTracker {
     }
 
     /** The next pose comes soon while little is known, or while the player turns or is hard to make out. */
-    private static double waitS(KeyPose key, Following now) {
-        if (key.timeS() < EARLY_UNTIL_S) {
-            return EARLY_S;
-        }
+    private double waitS(KeyPose key, Following now) {
+        boolean early = key.timeS() < EARLY_UNTIL_S;
         boolean turned = key.pose().shoulderWidthPx() < FRONTAL * now.region.shoulderWidthPx();
-        return turned || key.pose().person() < CLEAR_PERSON ? DOUBTFUL_S : LATER_S;
+        boolean doubtful = key.pose().person() < CLEAR_PERSON;
+        return early || turned || doubtful ? pace.soonS() : pace.settledS();
     }
 
     private void start(KeyPose key, Frame frame) {

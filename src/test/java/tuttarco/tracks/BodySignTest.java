@@ -25,6 +25,7 @@ import tuttarco.signal.Axis;
  * poses are exact or show something else.
  */
 class BodySignTest {
+    private static final KeyPose.Way NOBODY = new KeyPose.Way(0, 0);
     private static final double PER_S = 30;
     private static final double END_S = 12;
     private static final double PERIOD_S = 1.6;
@@ -82,7 +83,7 @@ class BodySignTest {
         Axis[] axes = new Axis[timesS.length];
         Arrays.fill(axes, axis);
         double[] along = Arrays.stream(timesS).map(t -> share * speed(t)).toArray();
-        BodySign sign = BodySign.judge(player, hand, poses, timesS, axes, along);
+        BodySign sign = BodySign.judge(player, hand, poses, NOBODY, timesS, axes, along);
         assertEquals(timesS.length, sign.downProbability().length);
         assertEquals(timesS.length, sign.reach().length);
         return sign;
@@ -195,7 +196,7 @@ class BodySignTest {
                 .map(t -> t < turnedS ? speed(t) : -speed(t))
                 .toArray();
         double[] down = BodySign.judge(
-                        player(Instrument.CELLO, Optional.empty()), Hand.RIGHT, poses, timesS, axes, along)
+                        player(Instrument.CELLO, Optional.empty()), Hand.RIGHT, poses, NOBODY, timesS, axes, along)
                 .downProbability();
         int perPose = (int) (POSE_EVERY_S * PER_S);
         assertEquals(120, poses.size());
