@@ -2,11 +2,22 @@ package tuttarco.tracks;
 
 /** How often the poses of a section's players may be taken: the more players, the seldomer each. */
 final class PosePace {
-    /** Poses a second for the whole section; each costs about 30 ms of one core (measured), so that two cores keep up. */
-    private static final double SECTION_PER_S = 24;
+    /**
+     * Poses a second for a whole section of settled players; each costs about 30 ms of one core (measured), and twelve
+     * players read no worse at one in two seconds than at one a second (rendered sections).
+     */
+    private static final double SECTION_PER_S = 6;
 
-    /** One player's poses come this quickly at most, seconds: more of them read nothing better (real clips and scenes). */
+    /** A settled player's poses come this quickly at most, seconds: more of them read nothing better. */
     private static final double QUICKEST_S = 1;
+
+    /** And this slowly: with fewer it can't be told whether the poses show what moves. */
+    private static final double SLOWEST_S = 3;
+
+    /** How much sooner the next pose comes where there is doubt, and how soon at most, seconds. */
+    private static final double SOONER = 4;
+
+    private static final double SOONEST_S = 0.5;
 
     private int players;
 
@@ -17,11 +28,11 @@ final class PosePace {
 
     /** Time from one pose of a settled player to the next, seconds. */
     double settledS() {
-        return Math.max(QUICKEST_S, players / SECTION_PER_S);
+        return Math.min(SLOWEST_S, Math.max(QUICKEST_S, players / SECTION_PER_S));
     }
 
     /** Time to the next pose of a player of whom little is known or who turns, seconds. */
     double soonS() {
-        return settledS() / 2;
+        return Math.max(SOONEST_S, settledS() / SOONER);
     }
 }
