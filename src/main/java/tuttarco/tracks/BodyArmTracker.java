@@ -88,7 +88,8 @@ public final class BodyArmTracker implements ArmTracker {
         if (following.isEmpty()) {
             Optional<KeyPose> found = nets.with(net -> new PersonFinder(net)
                     .in(frame, player.seat())
-                    .map(crop -> new KeyPose(frame.timeS(), net.estimate(frame.grey(), crop))));
+                    .map(crop -> new KeyPose(frame.timeS(), net.estimate(frame.grey(), crop)))
+                    .filter(key -> key.pose().person() >= LEAST_PERSON));
             nextPoseS = frame.timeS() + (found.isPresent() ? pace.soonS() : SEARCH_S);
             found.ifPresent(pose -> start(pose, frame));
             return;
