@@ -27,6 +27,12 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
     /** Of players whose shoulders are narrower, pixels, poses show no arm: a measured child with 10 was at chance. */
     private static final double SMALLEST_SHOULDERS_PX = 10;
 
+    /** Noise grows with this power of how little of the hand is seen; chosen on rendered scenes with hidden arms. */
+    private static final double HIDING = 1.5;
+
+    /** However hidden the model says a hand is, some of what moves there is the hand's, share. */
+    private static final double LEAST_SEEN = 0.2;
+
     /** One hand's motion along its own axis, whichever way is down. */
     private record Motion(double[] timesS, double[] vx, double[] vy, Axis[] axes) {
         static Motion of(HandFollower follower) {
@@ -71,14 +77,16 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
         }
         double[] along = bow.along();
         BodySign sign = BodySign.judge(player, hand, poses, neighbours, bow.timesS(), bow.axes(), along);
-        return new BowArm(hand, samples(bow, along, sign, poses, dark), sign.mean(bow.axes()));
+        return new BowArm(hand, samples(hand, bow, along, sign, poses, dark), sign.mean(bow.axes()));
     }
 
     private static List<ArmSample> samples(
-            Motion bow, double[] along, BodySign sign, List<KeyPose> poses, BitSet dark) {
+            Hand hand, Motion bow, double[] along, BodySign sign, List<KeyPose> poses, BitSet dark) {
         double[] timesS = bow.timesS();
         Optional<ArmSample.Reason> hopeless = hopeless(poses, timesS);
         double[] noise = SideMotion.noise(bow.axes(), timesS, bow.vx(), bow.vy());
+        double[] seen = KeyPose.between(
+                poses, poses.stream().mapToDouble(p -> p.visibility(hand)).toArray(), timesS);
         List<ArmSample> samples = new ArrayList<>(along.length);
         for (int i = 0; i < along.length; i++) {
             if (hopeless.isPresent() || dark.get(i)) {
@@ -88,7 +96,12 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
             double down = sign.downProbability()[i];
             double velocity = down >= 0.5 ? along[i] : -along[i];
             double sure = Math.max(down, 1 - down);
-            samples.add(new ArmSample.ByBody(timesS[i], velocity, noise[i], sure, sign.reach()[i]));
+            samples.add(new ArmSample.ByBody(
+                    timesS[i],
+                    velocity,
+                    noise[i] / Math.pow(Math.max(LEAST_SEEN, seen[i]), HIDING),
+                    sure,
+                    sign.reach()[i]));
         }
         return samples;
     }

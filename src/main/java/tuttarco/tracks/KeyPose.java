@@ -41,6 +41,11 @@ record KeyPose(double timeS, Pose pose) {
         return Place.of(hand == Hand.LEFT ? pose.leftWrist() : pose.rightWrist());
     }
 
+    /** Probability that nothing hides a hand, by the model's own word. */
+    double visibility(Hand hand) {
+        return (hand == Hand.LEFT ? pose.leftWrist() : pose.rightWrist()).visibility();
+    }
+
     Place shoulders() {
         return Place.middle(Place.of(pose.leftShoulder()), Place.of(pose.rightShoulder()));
     }

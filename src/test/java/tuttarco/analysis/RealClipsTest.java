@@ -13,13 +13,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.bow.Instrument;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Lag;
-import tuttarco.seats.Facing;
+import tuttarco.pose.PackedModel;
 import tuttarco.seats.Place;
 import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
@@ -44,29 +46,56 @@ class RealClipsTest {
     }
 
     private static Score score(String name, Instrument instrument, SeatBox seat) throws Exception {
-        Player player = new Player("player", 1, Place.OUTSIDE, instrument, seat, Optional.of(Facing.CAMERA), false);
+        PackedModel.orSkip();
+        Player player = new Player("player", 1, Place.OUTSIDE, instrument, seat, Optional.empty(), false);
         SectionReading reading =
                 SectionReader.standard().read(clips.resolve(name + ".mp4"), List.of(player), (t, l) -> {});
         assertEquals(1, reading.readings().size());
         Score score = Score.of(
                 reading.readings().get(0).strokes(), TruthSpan.read(clips.resolve(name + ".truth.csv"), "player"));
-        System.out.println(name + ": " + score);
+        System.out.println(name + " " + seat + ": " + score);
         assertTrue(score.steps() > 100, "steps with truth: " + score.steps());
         return score;
     }
 
+    private static final SeatBox VIOLINIST = new SeatBox(30, 45, 390, 265);
+    private static final SeatBox CELLIST = new SeatBox(100, 70, 780, 650);
+
     @Test
     void theViolinistsStrokesAreRead() throws Exception {
-        Score score = score("violin-room", Instrument.VIOLIN, new SeatBox(30, 45, 390, 265));
-        assertTrue(score.agreement() >= 0.94, score.toString());
-        assertTrue(score.recall() >= 0.8, score.toString());
-        assertTrue(score.precision() >= 0.8, score.toString());
+        Score score = score("violin-room", Instrument.VIOLIN, VIOLINIST);
+        assertTrue(score.agreement() >= 0.98, score.toString());
+        assertTrue(score.coverage() >= 0.95, score.toString());
+        assertTrue(score.recall() >= 0.9, score.toString());
+        assertTrue(score.precision() >= 0.9, score.toString());
+        assertTrue(score.errorMs() <= 33, score.toString());
     }
 
     @Test
     void theCellistsStrokesAreRead() throws Exception {
-        Score score = score("cello-stage", Instrument.CELLO, new SeatBox(100, 70, 780, 650));
-        assertTrue(score.agreement() >= 0.86, score.toString());
+        Score score = score("cello-stage", Instrument.CELLO, CELLIST);
+        assertTrue(score.agreement() >= 0.94, score.toString());
+    }
+
+    /** The reading does not hang on how well the seat was drawn: moved by 15 % each way, and smaller and larger. */
+    @ParameterizedTest
+    @CsvSource({"0.15,0.15,1", "-0.15,-0.15,1", "0.15,-0.15,1", "-0.15,0.15,1", "0,0,0.8", "0,0,1.3"})
+    void aSeatDrawnAmissIsReadAsWell(double right, double down, double scale) throws Exception {
+        Score violin = score("violin-room", Instrument.VIOLIN, amiss(VIOLINIST, right, down, scale, 480, 360));
+        assertTrue(violin.agreement() >= 0.95, violin.toString());
+        Score cello = score("cello-stage", Instrument.CELLO, amiss(CELLIST, right, down, scale, 1280, 720));
+        assertTrue(cello.agreement() >= 0.85, cello.toString());
+    }
+
+    private static SeatBox amiss(
+            SeatBox seat, double right, double down, double scale, int pictureWidthPx, int pictureHeightPx) {
+        double middleX = seat.xPx() + (0.5 + right) * seat.widthPx();
+        double middleY = seat.yPx() + (0.5 + down) * seat.heightPx();
+        int x0 = (int) Math.max(0, middleX - scale * seat.widthPx() / 2);
+        int y0 = (int) Math.max(0, middleY - scale * seat.heightPx() / 2);
+        int x1 = (int) Math.min(pictureWidthPx, middleX + scale * seat.widthPx() / 2);
+        int y1 = (int) Math.min(pictureHeightPx, middleY + scale * seat.heightPx() / 2);
+        return new SeatBox(x0, y0, x1 - x0, y1 - y0);
     }
 
     /**
@@ -96,6 +125,6 @@ class RealClipsTest {
         }
         double medianMs = Quantiles.median(errorsMs);
         System.out.printf(Locale.ROOT, "lags of twelve tiles: median error %.0f ms%n", medianMs);
-        assertTrue(medianMs <= 20, "median error " + medianMs + " ms");
+        assertTrue(medianMs <= 10, "median error " + medianMs + " ms");
     }
 }
