@@ -37,13 +37,13 @@ final class StrokesCommand implements Callable<Integer> {
     @Option(
             names = "--player",
             required = true,
-            paramLabel = "NAME:x,y,w,h:INSTRUMENT:FACING",
+            paramLabel = "NAME:x,y,w,h:INSTRUMENT[:FACING]",
             converter = PlayerOption.class,
             description = {
                 "A player and the seat box in pixels of the upright picture. May be given several times.",
                 "INSTRUMENT: violin, viola, cello, bass, viol.",
                 "FACING, where the chest points in the picture: camera, camera-left, left, away-left, away,"
-                        + " away-right, right, camera-right."
+                        + " away-right, right, camera-right; auto, or left out, where the program is to see for itself."
             })
     private List<Player> players;
 

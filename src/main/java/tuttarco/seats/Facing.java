@@ -1,8 +1,10 @@
 package tuttarco.seats;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where a player's chest points, as seen in the picture, in steps of 45 degrees.
@@ -41,6 +43,12 @@ public enum Facing {
     /** The word used in files and on the command line: {@code camera}, {@code camera-left} and so on. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** All words that may stand for a facing, {@link #AUTO} first. */
+    public static List<String> words() {
+        return Stream.concat(Stream.of(AUTO), Arrays.stream(values()).map(Facing::word))
+                .toList();
     }
 
     public static Optional<Facing> ofWord(String word) {

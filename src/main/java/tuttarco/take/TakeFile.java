@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -143,10 +144,9 @@ public final class TakeFile {
     /** Where it is missing or "auto", the facing is seen, not declared. */
     private static Optional<Facing> facing(JsonPlace place) throws InputException {
         Optional<JsonPlace> facing = place.optional("facing");
-        if (facing.isEmpty() || facing.get().text().equals(Facing.AUTO)) {
-            return Optional.empty();
-        }
-        return Optional.of(facing.get().oneOf(Facing.values(), Facing::word));
+        return facing.isPresent()
+                ? Facing.ofWord(facing.get().oneOf(Facing.words().toArray(String[]::new), Function.identity()))
+                : Optional.empty();
     }
 
     private static SeatBox seat(JsonPlace place) throws InputException {

@@ -123,6 +123,15 @@ public final class SectionFixture {
         return new SectionFixture(players(8, true), 48, true, (p, b) -> StrokeKind.UNSEEN, List.of());
     }
 
+    /** A clean section whose facings were not declared. */
+    public static SectionFixture withoutFacing() {
+        List<Player> players = players(8, true).stream()
+                .map(p -> new Player(
+                        p.label(), p.desk(), p.place(), p.instrument(), p.seat(), Optional.empty(), p.leader()))
+                .toList();
+        return new SectionFixture(players, 48, true, (p, b) -> StrokeKind.of(straight(b)), List.of());
+    }
+
     /** A clean section of any size. */
     public static SectionFixture clean(int players, int beats) {
         return new SectionFixture(players(players, true), beats, true, (p, b) -> StrokeKind.of(straight(b)), List.of());

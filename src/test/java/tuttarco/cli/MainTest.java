@@ -52,17 +52,17 @@ class MainTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            Ida                                | NAME:x,y,w,h:INSTRUMENT:FACING
-            ''                                 | NAME:x,y,w,h:INSTRUMENT:FACING
-            :0,0,9,9:violin:camera             | NAME:x,y,w,h:INSTRUMENT:FACING
-            Ida:0,0,9:violin:camera            | NAME:x,y,w,h:INSTRUMENT:FACING
-            Ida:-1,0,9,9:violin:camera         | NAME:x,y,w,h:INSTRUMENT:FACING
-            Ida:NaN,0,9,9:violin:camera        | NAME:x,y,w,h:INSTRUMENT:FACING
-            Ida:0,0,99999999999,9:violin:left  | NAME:x,y,w,h:INSTRUMENT:FACING
-            Ida:0,0,9,9:violin                 | NAME:x,y,w,h:INSTRUMENT:FACING
+            Ida                                | NAME:x,y,w,h:INSTRUMENT[:FACING]
+            ''                                 | NAME:x,y,w,h:INSTRUMENT[:FACING]
+            :0,0,9,9:violin:camera             | NAME:x,y,w,h:INSTRUMENT[:FACING]
+            Ida:0,0,9:violin:camera            | NAME:x,y,w,h:INSTRUMENT[:FACING]
+            Ida:-1,0,9,9:violin:camera         | NAME:x,y,w,h:INSTRUMENT[:FACING]
+            Ida:NaN,0,9,9:violin:camera        | NAME:x,y,w,h:INSTRUMENT[:FACING]
+            Ida:0,0,99999999999,9:violin:left  | NAME:x,y,w,h:INSTRUMENT[:FACING]
             Ida:0,0,0,9:violin:camera          | width and a height
             Ida:0,0,9,9:flute:camera           | violin, viola, cello, bass, viol
-            Ida:0,0,9,9:violin:up              | camera-left, left, away-left
+            Ida:0,0,9,9:violin:sideways        | 'sideways' is no facing; choose from auto, away,
+            Ida:0,0,9,9:violin:                | NAME:x,y,w,h:INSTRUMENT[:FACING]
             """)
     void aPlayerIsRefusedWithTheFormOrTheChoice(String player, String says) {
         assertUsage(Shell.run("strokes", "clip.mp4", "--player", player, "--out", folder.resolve("out")), says);
@@ -92,6 +92,17 @@ class MainTest {
         assertTrue(shell.err().contains("missing.mp4"), shell.err());
     }
 
+    /** The command line is understood; only the video is not there. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Ida:0,0,9,9:violin:auto", "Ida:0,0,9,9:violin:AUTO", "Ida:0,0,9,9:violin"})
+    void aFacingMayBeLeftToTheProgram(String player) {
+        Path video = folder.resolve("missing.mp4");
+        Shell shell = Shell.run("strokes", video, "--player", player, "--out", folder);
+        assertEquals(3, shell.code(), shell.err());
+        assertEquals(1, shell.errLines().size(), shell.err());
+        assertTrue(shell.err().contains("missing.mp4"), shell.err());
+    }
+
     /** An argument that begins with @ is a name like any other, and no file of further arguments. */
     @Test
     void argumentsAreNotReadFromFiles() throws Exception {
@@ -116,7 +127,7 @@ class MainTest {
             case "--help" ->
                 new String[] {"analyse", "seats", "strokes", "demo", "  2 ", "  3 ", "  4 ", "  5 ", "130"};
             case "analyse --help" -> new String[] {"TAKE", "--out", "--quiet", "--version"};
-            default -> new String[] {"VIDEO", "--player", "INSTRUMENT", "FACING", "--out", "--quiet"};
+            default -> new String[] {"VIDEO", "--player", "INSTRUMENT", "FACING", "auto", "--out", "--quiet"};
         };
         for (String word : words) {
             assertTrue(help.contains(word), word + " is missing in " + help);

@@ -29,10 +29,16 @@ public final class RenderedPlayer implements AutoCloseable {
         }
     }
 
-    /** Facing the camera, about six seconds long. */
-    public static RenderedPlayer of(Instrument instrument) {
+    /** A player who faces the camera, for about six seconds. */
+    public static RenderedPlayer brief(Instrument instrument) {
         return new RenderedPlayer(
                 SceneFixture.of(List.of(new Cast(instrument, Facing.CAMERA))).with(Picture.of(480, 400)));
+    }
+
+    /** The same in all of the catalogue's plain scene. */
+    public static RenderedPlayer plain(Instrument instrument) {
+        return new RenderedPlayer(
+                SceneFixture.listed("plain-" + instrument.word()).scene());
     }
 
     /** The player in the seat as drawn; no facing is declared. */

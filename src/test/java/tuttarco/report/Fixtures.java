@@ -37,6 +37,10 @@ final class Fixtures {
         return take(SectionFixture.nothingSeen(), true, Bowing.UNIFIED, "Nothing seen");
     }
 
+    static AnalysedTake withoutFacing() {
+        return take(SectionFixture.withoutFacing(), true, Bowing.UNIFIED, "Facing not declared");
+    }
+
     static AnalysedTake named(String label) {
         return take(SectionFixture.named(label), true, Bowing.UNIFIED, label);
     }

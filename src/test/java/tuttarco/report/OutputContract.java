@@ -30,6 +30,7 @@ abstract class OutputContract {
                 Fixtures.withoutLeader(),
                 Fixtures.withoutPart(),
                 Fixtures.nothingSeen(),
+                Fixtures.withoutFacing(),
                 Fixtures.named("\u202E<script>\uD83C\uDFBB=1"));
     }
 

@@ -50,6 +50,20 @@ class ResultsJsonTest extends OutputContract {
     }
 
     @Test
+    void aFacingThatWasNotDeclaredIsAuto() throws IOException {
+        JsonNode declared =
+                new ObjectMapper().readTree(written(Fixtures.unified())).get("players");
+        JsonNode seen =
+                new ObjectMapper().readTree(written(Fixtures.withoutFacing())).get("players");
+        assertEquals(8, declared.size());
+        assertEquals(8, seen.size());
+        for (int i = 0; i < 8; i++) {
+            assertEquals("camera", declared.get(i).get("facing").asText());
+            assertEquals("auto", seen.get(i).get("facing").asText());
+        }
+    }
+
+    @Test
     void holdsEverything() throws IOException {
         JsonNode json = new ObjectMapper().readTree(written(Fixtures.unified()));
         assertEquals("urn:tuttarco:results:1", json.get("format").asText());

@@ -108,6 +108,26 @@ abstract class StrokeReaderContract {
     }
 
     @Test
+    void whereTheSignIsLostNoDirectionIsClaimedAnyMore() {
+        List<ArmSample> samples = new ArrayList<>();
+        for (ArmSample sample :
+                track(8, 30, 1, t -> 0.4 * Math.sin(Math.PI * t)).samples()) {
+            ArmSample.Seen seen = (ArmSample.Seen) sample;
+            samples.add(
+                    new ArmSample.ByBody(seen.timeS(), seen.velocity(), seen.noise(), seen.timeS() < 4 ? 1 : 0.5, 1));
+        }
+        Reading reading = reader().read(new ArmTrack(PLAYER, 0, 8, samples));
+        assertCovers(reading, 8);
+        assertEquals(8, reading.strokes().size(), reading.strokes().toString());
+        for (int k = 0; k < 8; k++) {
+            Stroke stroke = reading.strokes().get(k);
+            StrokeKind known = k % 2 == 0 ? StrokeKind.DOWN : StrokeKind.UP;
+            assertEquals(k < 4 ? known : StrokeKind.UNSURE, stroke.kind(), stroke.toString());
+            assertEquals(k < 4 ? 1 : 0.5, stroke.confidence(), 0.06, stroke.toString());
+        }
+    }
+
+    @Test
     void confidenceIsNoHigherThanThatOfTheSign() {
         Reading reading = reader().read(track(4, 30, 0.8, t -> 0.4 * Math.sin(Math.PI * t)));
         assertEquals(4, reading.strokes().size());

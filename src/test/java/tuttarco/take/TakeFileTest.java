@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.files.Mutations;
@@ -85,6 +86,19 @@ class TakeFileTest {
         assertEquals(listed, TakeFile.read(take.file()));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {", \"facing\": \"auto\"", ""})
+    void aFacingMayBeLeftToTheProgram(String instead) throws Exception {
+        String declared = ", \"facing\": \"away-right\"";
+        assertTrue(TakeFolders.GOOD.contains(declared));
+        Take take = TakeFile.read(TakeFolders.with(folder, TakeFolders.GOOD.replace(declared, instead)));
+        assertEquals(Optional.of(Facing.CAMERA_LEFT), take.players().get(0).facing());
+        assertEquals(Optional.empty(), take.players().get(1).facing());
+        TakeFile.write(take, take.file());
+        assertTrue(Files.readString(take.file()).matches("(?s).*\"facing\" *: *\"auto\".*"), "said in so many words");
+        assertEquals(take, TakeFile.read(take.file()));
+    }
+
     @Test
     void aTakeIsNotWrittenWhereItsFilesWouldLieOutside() throws Exception {
         Take take = good();
@@ -108,7 +122,9 @@ class TakeFileTest {
             "desk": 1, "place": "inside" | "desk": 0, "place": "inside" | players[1]: desks are numbered from 1, not 0
             "desk": 1, "place": "inside" | "desk": 1, "place": "middle" | players[1].place: 'middle' is not known
             "instrument": "viol" | "instrument": "viola d'amore" | players[1].instrument
-            "away-right"         | "backwards"               | players[1].facing
+            "away-right"         | "sideways"                | players[1].facing: 'sideways' is not known
+            "away-right"         | "Auto"                    | players[1].facing: 'Auto' is not known; write one of auto, away,
+            "away-right"         | null                      | players[1].facing: this is not a text
             "away-right"         | "away-right", "leader": true | players: a section has one leader, not two
             "away-right"         | "away-right", "leader": "yes" | players[1].leader: this is neither true nor false
             <b>Desk 1</b> & inside | Desk 1 outside          | players: each player has a label of his or her own

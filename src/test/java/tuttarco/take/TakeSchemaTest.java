@@ -119,7 +119,7 @@ class TakeSchemaTest {
     @Test
     void everyWordOfTheSchemaIsOneOfTheProgramAndTheOtherWayRound() throws IOException {
         JsonNode player = schema().getSchemaNode().at("/$defs/player/properties");
-        assertEquals(words(Facing.values(), Facing::word), enumOf(player, "facing"));
+        assertEquals(Set.copyOf(Facing.words()), enumOf(player, "facing"));
         assertEquals(words(Instrument.values(), Instrument::word), enumOf(player, "instrument"));
         assertEquals(words(Place.values(), Place::word), enumOf(player, "place"));
         JsonNode top = schema().getSchemaNode().at("/properties");

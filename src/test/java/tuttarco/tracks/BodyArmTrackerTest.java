@@ -2,10 +2,12 @@ package tuttarco.tracks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -16,6 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import tuttarco.bow.Instrument;
 import tuttarco.demo.RenderedPlayer;
 import tuttarco.pose.PackedModel;
+import tuttarco.pose.PoseNets;
 import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
 import tuttarco.video.Frame;
@@ -31,21 +34,31 @@ class BodyArmTrackerTest extends ArmTrackerContract {
     /** Share of the clear samples that must have the right sign. */
     private static final double RIGHT = 0.97;
 
-    private static Optional<ArmTrackers> trackers = Optional.empty();
+    /** A motion is missed where a new part of the picture is looked at; a player who stays seldom makes it necessary. */
+    private static final int MOST_REGIONS = 5;
+
+    private static Optional<PoseNets> nets = Optional.empty();
 
     @BeforeAll
     static void load() {
-        trackers = Optional.of(ArmTrackers.byBody(PackedModel.orSkip()));
+        nets = Optional.of(new PoseNets(PackedModel.orSkip()));
     }
 
     @AfterAll
     static void unload() {
-        trackers.ifPresent(ArmTrackers::close);
+        nets.ifPresent(PoseNets::close);
     }
 
+    /** Each alone in a section of its own: no test learns from another. */
     @Override
     ArmTracker tracker(Player player) {
-        return trackers.orElseThrow().of(player);
+        return new BodyArmTracker(player, nets.orElseThrow(), new SectionWay(), new PosePace());
+    }
+
+    /** Each second somebody is looked for, which takes long. */
+    @Override
+    double lengthS() {
+        return 2;
     }
 
     private ArmTrack track(Player player, List<Frame> frames, double endS) {
@@ -56,7 +69,9 @@ class BodyArmTrackerTest extends ArmTrackerContract {
     }
 
     private static void assertRight(RenderedPlayer rendered, ArmTrack track) {
-        assertEquals(rendered.frames().size() - 1, track.samples().size());
+        int motions = rendered.frames().size() - 1;
+        int read = track.samples().size();
+        assertTrue(read >= motions - MOST_REGIONS && read <= motions, read + " samples of " + motions + " motions");
         int judged = 0;
         int right = 0;
         for (ArmSample sample : track.samples()) {
@@ -88,7 +103,7 @@ class BodyArmTrackerTest extends ArmTrackerContract {
             value = Instrument.class,
             names = {"VIOLIN", "CELLO"})
     void downIsSeenWithoutAFacingInThePlainPictureAndInItsMirror(Instrument instrument) {
-        try (RenderedPlayer rendered = RenderedPlayer.of(instrument)) {
+        try (RenderedPlayer rendered = RenderedPlayer.plain(instrument)) {
             ArmTrack plain = track(rendered.player(), rendered.frames(), rendered.endS());
             assertRight(rendered, plain);
             assertEquals(Optional.of(Hand.RIGHT), plain.bowHand());
@@ -105,25 +120,15 @@ class BodyArmTrackerTest extends ArmTrackerContract {
         }
     }
 
-    @Test
-    void aSeatDrawnOutOfPlaceGivesTheSameDirections() {
-        try (RenderedPlayer rendered = RenderedPlayer.of(Instrument.VIOLIN)) {
+    @ParameterizedTest
+    @CsvSource({"0.15, 0.15", "-0.15, -0.15"})
+    void aSeatDrawnOutOfPlaceGivesTheSameDirections(double right, double down) {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
             Player player = rendered.player();
-            ArmTrack inPlace = track(player, rendered.frames(), rendered.endS());
             Mat picture = rendered.frames().get(0).grey();
-            for (int[] way : new int[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
-                SeatBox moved = moved(player.seat(), 0.15 * way[0], 0.15 * way[1], picture.cols(), picture.rows());
-                ArmTrack track = track(withSeat(player, moved), rendered.frames(), rendered.endS());
-                assertRight(rendered, track);
-                assertEquals(inPlace.samples().size(), track.samples().size());
-                for (int i = 0; i < track.samples().size(); i++) {
-                    ArmSample.Seen was = (ArmSample.Seen) inPlace.samples().get(i);
-                    ArmSample.Seen is = (ArmSample.Seen) track.samples().get(i);
-                    if (Math.abs(rendered.downSpeed(is.timeS())) > CLEARLY_BOWING) {
-                        assertTrue(was.velocity() * is.velocity() > 0, moved + ": " + was + " became " + is);
-                    }
-                }
-            }
+            SeatBox seat = moved(player.seat(), right, down, picture.cols(), picture.rows());
+            assertNotEquals(player.seat(), seat);
+            assertRight(rendered, track(withSeat(player, seat), rendered.frames(), rendered.endS()));
         }
     }
 
@@ -139,7 +144,7 @@ class BodyArmTrackerTest extends ArmTrackerContract {
 
     @Test
     void aClipOfOneFrameShowsAPlayerButNoMotion() {
-        try (RenderedPlayer rendered = RenderedPlayer.of(Instrument.VIOLIN)) {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
             assertEquals(
                     List.of(),
                     track(rendered.player(), rendered.frames().subList(0, 1), 0.04)
@@ -147,18 +152,41 @@ class BodyArmTrackerTest extends ArmTrackerContract {
         }
     }
 
-    @ParameterizedTest
-    @CsvSource({"6, TOO_FEW_FRAMES"})
-    void aPlayerOnTooFewFramesIsLost(int every, ArmSample.Reason reason) {
-        try (RenderedPlayer rendered = RenderedPlayer.of(Instrument.VIOLIN)) {
+    @Test
+    void aPlayerIsLostWhenTheLightGoesOut() {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN);
+                ArmTracker tracker = tracker(rendered.player());
+                Mat black = Mat.zeros(400, 480, opencv_core.CV_8UC1).asMat()) {
+            rendered.frames().subList(0, 50).forEach(tracker::accept);
+            for (Frame frame : rendered.frames().subList(50, 80)) {
+                tracker.accept(new Frame(frame.index(), frame.timeS(), black));
+            }
+            List<ArmSample> samples = tracker.finish(3.2).samples();
+            assertEquals(79, samples.size());
+            // the 50th motion is the first that ends in the dark
+            for (int i = 0; i < 79; i++) {
+                assertEquals(
+                        i >= 49,
+                        samples.get(i) instanceof ArmSample.Lost,
+                        samples.get(i).toString());
+            }
+            assertEquals(ArmSample.Reason.TOO_DARK, ((ArmSample.Lost) samples.get(78)).reason());
+        }
+    }
+
+    @Test
+    void aPlayerOnTooFewFramesIsLost() {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
+            // 25 frames a second become five
             List<Frame> few = rendered.frames().stream()
-                    .filter(frame -> frame.index() % every == 0)
+                    .filter(frame -> frame.index() % 5 == 0)
                     .toList();
             ArmTrack track = track(rendered.player(), few, rendered.endS());
             assertEquals(few.size() - 1, track.samples().size());
             for (ArmSample sample : track.samples()) {
                 assertEquals(
-                        reason, assertInstanceOf(ArmSample.Lost.class, sample).reason());
+                        ArmSample.Reason.TOO_FEW_FRAMES,
+                        assertInstanceOf(ArmSample.Lost.class, sample).reason());
             }
         }
     }

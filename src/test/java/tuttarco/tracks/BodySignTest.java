@@ -79,11 +79,16 @@ class BodySignTest {
 
     /** Judged along an axis, of which a share of the hand's speed shows. */
     private static BodySign judge(Player player, Hand hand, List<KeyPose> poses, Axis axis, double share) {
+        return judge(player, hand, poses, NOBODY, axis, share);
+    }
+
+    private static BodySign judge(
+            Player player, Hand hand, List<KeyPose> poses, KeyPose.Way neighbours, Axis axis, double share) {
         double[] timesS = timesS(END_S);
         Axis[] axes = new Axis[timesS.length];
         Arrays.fill(axes, axis);
         double[] along = Arrays.stream(timesS).map(t -> share * speed(t)).toArray();
-        BodySign sign = BodySign.judge(player, hand, poses, NOBODY, timesS, axes, along);
+        BodySign sign = BodySign.judge(player, hand, poses, neighbours, timesS, axes, along);
         assertEquals(timesS.length, sign.downProbability().length);
         assertEquals(timesS.length, sign.reach().length);
         return sign;
@@ -165,17 +170,38 @@ class BodySignTest {
     }
 
     @Test
-    void posesThatShowTheBowOutweighAWrongFacing() {
-        Player declared = player(Instrument.CELLO, Optional.of(Facing.AWAY));
-        Axis down = Axis.of(-1, 0);
-        List<KeyPose> poses = poses(t -> Bodies.of(LEFT, hand(Bodies.HIPS, down, t)));
-        double sure = mean(judge(player(Instrument.CELLO, Optional.empty()), Hand.RIGHT, poses, down, 1));
-        double doubted = mean(judge(declared, Hand.RIGHT, poses, down, 1));
-        assertTrue(doubted > 0.5 && doubted < sure, "declared wrongly " + doubted + ", not declared " + sure);
+    void whereThePosesTellNothingTheNeighboursDecide() {
+        KeyPose.Way neighbours = new KeyPose.Way(DOWN.x(), DOWN.y());
+        for (List<KeyPose> poses : handsThatDoNotMoveWithTheFlow()) {
+            assertDown(judge(VIOLINIST, Hand.RIGHT, poses, neighbours, DOWN, 1));
+            assertUp(judge(VIOLINIST, Hand.RIGHT, poses, neighbours, DOWN.opposite(), -1));
+        }
     }
 
-    private static double mean(BodySign sign) {
+    @Test
+    void aFacingCountsBesideWhatThePosesShow() {
+        Axis down = Axis.of(-1, 0);
+        List<KeyPose> poses = poses(t -> Bodies.of(LEFT, hand(Bodies.HIPS, down, t)));
+        double auto = meanDown(Instrument.CELLO, Optional.empty(), poses, down);
+        double right = meanDown(Instrument.CELLO, Optional.of(Facing.CAMERA), poses, down);
+        double wrong = meanDown(Instrument.CELLO, Optional.of(Facing.AWAY), poses, down);
+        assertTrue(wrong < auto && auto < right, wrong + ", " + auto + ", " + right);
+    }
+
+    private static double meanDown(Instrument instrument, Optional<Facing> facing, List<KeyPose> poses, Axis down) {
+        BodySign sign = judge(player(instrument, facing), Hand.RIGHT, poses, down, 1);
         return Arrays.stream(sign.downProbability()).average().orElseThrow();
+    }
+
+    @Test
+    void theMeanWayIsAsLongAsTheSignIsSure() {
+        Axis[] axes = {DOWN, DOWN.opposite(), DOWN, DOWN};
+        KeyPose.Way sure = new BodySign(new double[] {1, 0, 1, 1}, new double[4]).mean(axes);
+        assertEquals(DOWN.x(), sure.x(), 1e-12);
+        assertEquals(DOWN.y(), sure.y(), 1e-12);
+        KeyPose.Way half = new BodySign(new double[] {0.75, 0.25, 0.75, 0.75}, new double[4]).mean(axes);
+        assertEquals(0.5, Math.hypot(half.x(), half.y()), 1e-12);
+        assertEquals(new KeyPose.Way(0, 0), new BodySign(new double[] {0.5, 0.5, 0.5, 0.5}, new double[4]).mean(axes));
     }
 
     /** A cellist who turns from the camera away: the axis stays, down turns to its other end. */
