@@ -101,7 +101,8 @@ class RenderedSetTest {
                         .read(take.video(), players, (t, l) -> {})
                         .readings());
         assertTrue(score.steps() > 200, "steps with truth: " + score.steps());
-        assertTrue(score.agreement() >= (scene.plain() ? PLAIN_AGREEMENT : HARD_UNDECLARED), scene.name() + ": " + score);
+        assertTrue(
+                score.agreement() >= (scene.plain() ? PLAIN_AGREEMENT : HARD_UNDECLARED), scene.name() + ": " + score);
         assertTrue(score.coverage() >= COVERAGE_UNDECLARED, scene.name() + ": " + score);
     }
 
