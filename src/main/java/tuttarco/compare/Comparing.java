@@ -71,7 +71,17 @@ public final class Comparing {
     private Compared compared(Reading reading) {
         Optional<Reference> other = reading.player().leader() ? Optional.empty() : leading;
         List<Stroke> inTime = inTime(reading, marking);
-        return new Compared(reading.player(), inTime, judged(inTime, marking), judged(inTime(reading, other), other));
+        List<Judgement> toMarking = judged(inTime, marking);
+        List<Judgement> toLeader = judged(inTime(reading, other), other);
+        return new Compared(
+                reading.player(), inTime, toMarking, marking.isEmpty() ? toLeader : whereMarked(toMarking, toLeader));
+    }
+
+    /** Where the part rests, a bow that is set anew is nobody's business: not the leader's either. */
+    private static List<Judgement> whereMarked(List<Judgement> toMarking, List<Judgement> toLeader) {
+        return IntStream.range(0, toLeader.size())
+                .mapToObj(i -> toMarking.get(i).verdict() == Verdict.REST ? toMarking.get(i) : toLeader.get(i))
+                .toList();
     }
 
     private List<Stroke> inTime(Reading reading, Optional<Reference> reference) {

@@ -33,7 +33,10 @@ public final class BodyArmTracker implements ArmTracker {
 
     private static final double CLEAR_PERSON = 0.9;
 
-    /** So long after a vain search for the player the next one comes, seconds; a search costs ten poses and more. */
+    /**
+     * So long after the first vain search for the player the next one comes, seconds, and twice as long after each
+     * further one: a search costs ten poses and more.
+     */
     private static final double SEARCH_S = 1;
 
     /** Frame times are rounded; a frame this little before its time is in time, seconds. */
@@ -47,6 +50,7 @@ public final class BodyArmTracker implements ArmTracker {
     private final List<KeyPose> poses = new ArrayList<>();
     private Optional<Following> following = Optional.empty();
     private double nextPoseS;
+    private double searchS = SEARCH_S;
 
     /** What is known once the player was found. */
     private static final class Following implements AutoCloseable {
@@ -90,7 +94,8 @@ public final class BodyArmTracker implements ArmTracker {
                     .in(frame, player.seat())
                     .map(crop -> new KeyPose(frame.timeS(), net.estimate(frame.grey(), crop)))
                     .filter(key -> key.pose().person() >= LEAST_PERSON));
-            nextPoseS = frame.timeS() + (found.isPresent() ? pace.soonS() : SEARCH_S);
+            nextPoseS = frame.timeS() + (found.isPresent() ? pace.soonS() : searchS);
+            searchS *= 2;
             found.ifPresent(pose -> start(pose, frame));
             return;
         }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import tuttarco.beats.TimedSpan;
 import tuttarco.bow.BowDirection;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.seats.Place;
@@ -271,6 +272,24 @@ class ComparingTest {
         assertEquals(Verdict.UNSURE, verdicts.get(13));
         assertEquals(Verdict.UNSEEN, verdicts.get(21));
         assertEquals(Verdict.AGAINST, verdicts.get(30));
+    }
+
+    /** A bow that is set anew in a rest is neither with the leader's nor against it. */
+    @Test
+    void whereThePartRestsNobodyIsComparedWithTheLeader() {
+        double restS = PASSAGE.beatStartS(8);
+        List<TimedSpan> marking = PASSAGE.marking().stream()
+                .filter(s -> s.endS() <= restS + 1e-9 || s.startS() >= PASSAGE.beatStartS(9) - 1e-9)
+                .toList();
+        assertEquals(PASSAGE.marking().size() - 1, marking.size());
+        Comparison comparison = Comparing.compare(
+                List.of(Bows.reading(Bows.leader(), AS_MARKED), of("a", turned(8, 8))),
+                PASSAGE.beats(),
+                marking,
+                CompareSettings.DEFAULT);
+        assertEquals(Verdict.REST, leaderVerdicts(comparison, 1).get(8));
+        assertEquals(Verdict.WITH, leaderVerdicts(comparison, 1).get(7));
+        assertEquals(Verdict.WITH, leaderVerdicts(comparison, 1).get(9));
     }
 
     @Test
