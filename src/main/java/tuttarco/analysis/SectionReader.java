@@ -70,6 +70,7 @@ public final class SectionReader {
                 requireInside(player, clip);
             }
             double lengthS = clip.facts().durationS().orElse(0.0);
+            progress.reached(0, lengthS);
             Tracked tracked = new SectionTracker(arms::of, workers)
                     .track(clip, players, timeS -> progress.reached(timeS, lengthS));
             List<Reading> readings = tracked.tracks().stream().map(reader::read).toList();

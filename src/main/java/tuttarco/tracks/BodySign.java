@@ -22,7 +22,7 @@ record BodySign(double[] downProbability, double[] reach) {
     private static final double PLACE_WEIGHT = 2;
 
     private static final double PARTING_WEIGHT = 2;
-    private static final double DECLARED_WEIGHT = 2;
+    private static final double DECLARED_WEIGHT = 3;
     private static final double NEIGHBOUR_WEIGHT = 3;
 
     /** Poses are trusted as far as the hand they show moves as the flow does, over this time to either side, seconds. */
