@@ -109,6 +109,22 @@ class RenderedSetTest {
         assertTrue(score.coverage() >= coverage, scene.name() + ": " + score);
     }
 
+    @Test
+    void aMirroredPictureIsNoticedAndReadAllTheSame() throws Exception {
+        PackedModel.orSkip();
+        Listed scene = scene("mirrored-violin");
+        Take take = TakeFile.read(scene.render(folder));
+        List<Player> players =
+                take.players().stream().map(RenderedSetTest::undeclared).toList();
+        SectionReading reading = SectionReader.standard().read(take.video(), players, (t, l) -> {});
+        assertEquals(1, reading.notes().size(), reading.notes().toString());
+        assertTrue(
+                reading.notes().get(0).startsWith("The picture seems to be mirrored"),
+                reading.notes().get(0));
+        Score score = mean(scene, reading.readings());
+        assertTrue(score.agreement() >= PLAIN_AGREEMENT && score.coverage() >= COVERAGE, score.toString());
+    }
+
     private static Player undeclared(Player p) {
         return new Player(p.label(), p.desk(), p.place(), p.instrument(), p.seat(), Optional.empty(), p.leader());
     }
