@@ -77,46 +77,43 @@ class RenderedSetTest {
         return Score.mean(scores);
     }
 
+    /** With the facing declared as in the take; and without a word on it no less is right of what is claimed. */
     @ParameterizedTest
     @MethodSource("scenes")
     void strokesAreReadAsTheyWerePlayed(Listed scene) throws Exception {
-        AnalysedTake take = analyse(scene);
-        Score score = mean(scene, take.readings());
+        Path file = scene.render(folder);
+        AnalysedTake declared = Analysis.standard("test").of(file, (t, l) -> {});
+        assertRead(
+                scene,
+                declared.readings(),
+                scene.plain() ? PLAIN_AGREEMENT : HARD_AGREEMENT,
+                SHORT_OF_COVERAGE.getOrDefault(scene.name(), COVERAGE));
+        PackedModel.orSkip();
+        assertRead(
+                scene,
+                undeclared(TakeFile.read(file)).readings(),
+                scene.plain() ? PLAIN_AGREEMENT : HARD_UNDECLARED,
+                SHORT_UNDECLARED.getOrDefault(scene.name(), COVERAGE_UNDECLARED));
+    }
+
+    private void assertRead(Listed scene, List<Reading> readings, double agreement, double coverage) throws Exception {
+        Score score = mean(scene, readings);
         assertTrue(score.steps() > 200, "steps with truth: " + score.steps());
-        double agreement = scene.plain() ? PLAIN_AGREEMENT : HARD_AGREEMENT;
         assertTrue(score.agreement() >= agreement, scene.name() + ": " + score);
-        double coverage = SHORT_OF_COVERAGE.getOrDefault(scene.name(), COVERAGE);
         assertTrue(score.coverage() >= coverage, scene.name() + ": " + score);
     }
 
-    /** Without a word on where the players face, no less is right of what is claimed. */
-    @ParameterizedTest
-    @MethodSource("scenes")
-    void strokesAreReadWithoutADeclaredFacing(Listed scene) throws Exception {
-        PackedModel.orSkip();
-        Take take = TakeFile.read(scene.render(folder));
+    private static SectionReading undeclared(Take take) throws Exception {
         List<Player> players =
                 take.players().stream().map(RenderedSetTest::undeclared).toList();
-        Score score = mean(
-                scene,
-                SectionReader.standard()
-                        .read(take.video(), players, (t, l) -> {})
-                        .readings());
-        assertTrue(score.steps() > 200, "steps with truth: " + score.steps());
-        assertTrue(
-                score.agreement() >= (scene.plain() ? PLAIN_AGREEMENT : HARD_UNDECLARED), scene.name() + ": " + score);
-        double coverage = SHORT_UNDECLARED.getOrDefault(scene.name(), COVERAGE_UNDECLARED);
-        assertTrue(score.coverage() >= coverage, scene.name() + ": " + score);
+        return SectionReader.standard().read(take.video(), players, (t, l) -> {});
     }
 
     @Test
     void aMirroredPictureIsNoticedAndReadAllTheSame() throws Exception {
         PackedModel.orSkip();
         Listed scene = scene("mirrored-violin");
-        Take take = TakeFile.read(scene.render(folder));
-        List<Player> players =
-                take.players().stream().map(RenderedSetTest::undeclared).toList();
-        SectionReading reading = SectionReader.standard().read(take.video(), players, (t, l) -> {});
+        SectionReading reading = undeclared(TakeFile.read(scene.render(folder)));
         assertEquals(1, reading.notes().size(), reading.notes().toString());
         assertTrue(
                 reading.notes().get(0).startsWith("The picture seems to be mirrored"),
