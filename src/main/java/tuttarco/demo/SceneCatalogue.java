@@ -180,7 +180,11 @@ public final class SceneCatalogue {
         }
         add("applause", "everyone applauds", scene(applauding, Passage.SHORT, wide), expected);
         Cast tremolo = new Cast(VIOLIN, Facing.CAMERA, new Deviation.Tremolo(2, 2), new Deviation.Tremolo(5, 5));
-        add("tremolo", "two bars of six are tremolo", scene(List.of(tremolo), Passage.SHORT, SINGLE));
+        add(
+                "tremolo",
+                "two bars of six are tremolo",
+                scene(List.of(tremolo), Passage.SHORT, SINGLE),
+                Expected.STROKES_MEASURED);
     }
 
     private void bodiesSeenOtherwise() {
