@@ -32,7 +32,10 @@ public final class PoseModel {
 
     /** A net of its own for each thread that estimates poses. */
     public PoseNet net() {
-        return new PoseNet(bytes);
+        // OpenCV sets its importer up when it is first used, and not safely for two threads at a time
+        synchronized (PoseModel.class) {
+            return new PoseNet(bytes);
+        }
     }
 
     /** Tells which model it is. */
