@@ -12,7 +12,7 @@ import tuttarco.signal.HiddenMarkovChain;
  * <p>Two cues, neither of which needs to know where the player faces. The bow hand is always on the tip's side of where
  * bow and strings meet, so the way from the strings to the hand is down; and while the bow runs down, the two hands part
  * (common practice, no source). Both count as far as the hand that the poses show moves along with the flow: the model's
- * own word that it sees a hand is worth little. A chain of the two signs gathers the evidence over time: the sign seldom changes.
+ * own word that it sees a hand is worth little. What was declared, and how the neighbours' bows lead, count beside them. A chain of the two signs gathers the evidence over time: the sign seldom changes.
  *
  * @param downProbability at each sample, how likely the axis points down
  * @param reach at each sample, distance of the bow hand from the strings, shoulder widths
