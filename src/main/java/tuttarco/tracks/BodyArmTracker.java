@@ -107,11 +107,22 @@ public final class BodyArmTracker implements ArmTracker {
         }
         now.crop = now.crop.next(key.pose());
         poses.add(key);
-        now.hands.forEach((hand, follower) -> follower.seenAt(key.hand(hand)));
+        if (disagree(now, key)) {
+            nextPoseS = frame.timeS() + pace.atOnceS();
+        }
         if (now.region.left(key)) {
             now.flow.close();
             lookAround(now, key, frame);
         }
+    }
+
+    /** Draws the hands to where the pose shows them; whether it shows one far from where the flow had led. */
+    private static boolean disagree(Following now, KeyPose key) {
+        boolean disagree = false;
+        for (Map.Entry<Hand, HandFollower> hand : now.hands.entrySet()) {
+            disagree |= hand.getValue().correct(key, hand.getKey());
+        }
+        return disagree;
     }
 
     /** The next pose comes soon while little is known, or while the player turns or is hard to make out. */

@@ -37,9 +37,6 @@ record BodySign(double[] downProbability, double[] reach) {
     /** Hands part and meet again within a few strokes; poses this near are compared, seconds. */
     private static final double COMPARED_S = 2;
 
-    /** Scatter of a hand's place in a pose, shoulder widths (measured: 0.12 to 0.15). */
-    private static final double POSE_SCATTER = 0.15;
-
     /**
      * Judges the sign of a bow.
      *
@@ -135,8 +132,8 @@ record BodySign(double[] downProbability, double[] reach) {
             meanShown += shown[j] / n;
         }
         double both = 0;
-        double ofRun = POSE_SCATTER * POSE_SCATTER;
-        double ofShown = POSE_SCATTER * POSE_SCATTER;
+        double ofRun = KeyPose.SCATTER * KeyPose.SCATTER;
+        double ofShown = KeyPose.SCATTER * KeyPose.SCATTER;
         for (int j = first; j < end; j++) {
             both += (run[sample[j]] - meanRun) * (shown[j] - meanShown) / n;
             ofRun += Math.pow(run[sample[j]] - meanRun, 2) / n;

@@ -8,14 +8,23 @@ import tuttarco.signal.LocalQuadratic;
  *
  * <p>Over the cells within reach of the hand the mean motion against the body is taken, with the cube of each cell's
  * speed as weight, so that the fast hand counts and the quiet ground beside it does not. The hand's place moves along
- * with it until the next pose sets it anew.
+ * with it; each pose draws it half way to where it shows the hand, since poses tremble as much as the flow drifts.
  */
 final class HandFollower {
     /** Half width of the smoothing window, seconds; on 30 frames a second it passes about 4 Hz, faster than strokes. */
     static final LocalQuadratic SMOOTHING = new LocalQuadratic(0.17);
 
     /** Cells this near to the wrist, shoulder widths, show hand, wrist or the fast end of the forearm. */
-    private static final double REACH = 0.8;
+    private static final double REACH = 0.7;
+
+    /** Share of the way to where a pose shows the hand; chosen on rendered scenes: 1 and 0.7 lose small and dim figures. */
+    private static final double DRAWN = 0.5;
+
+    /** A pose that shows the hand farther from where the flow led, shoulder widths, disagrees: three times its scatter. */
+    private static final double DISAGREES = 3 * KeyPose.SCATTER;
+
+    /** A hand seen less likely than this is the model's guess. */
+    private static final double SEEN = 0.5;
 
     private final ResizableDoubleArray timesS = new ResizableDoubleArray();
     private final ResizableDoubleArray vx = new ResizableDoubleArray();
@@ -26,9 +35,16 @@ final class HandFollower {
         place = start;
     }
 
-    /** A pose showed the hand here. */
-    void seenAt(KeyPose.Place shown) {
-        place = shown;
+    /**
+     * Takes what a pose shows of the hand.
+     *
+     * @return whether the pose, which sees the hand, disagrees with where the flow had led
+     */
+    boolean correct(KeyPose key, Hand hand) {
+        KeyPose.Place shown = key.hand(hand);
+        boolean disagrees = shown.distancePx(place) > DISAGREES * key.shoulderWidthPx() && key.visibility(hand) > SEEN;
+        place = place.plus(DRAWN * (shown.xPx() - place.xPx()), DRAWN * (shown.yPx() - place.yPx()));
+        return disagrees;
     }
 
     /**

@@ -19,6 +19,9 @@ final class PosePace {
 
     private static final double SOONEST_S = 0.5;
 
+    /** Where flow and pose disagree the next pose comes after this share of that; rendered scenes: 0.6 is worse. */
+    private static final double AT_ONCE = 0.4;
+
     private int players;
 
     /** One more player shares the pace; all join before the first frame. */
@@ -34,5 +37,10 @@ final class PosePace {
     /** Time to the next pose of a player of whom little is known or who turns, seconds. */
     double soonS() {
         return Math.max(SOONEST_S, settledS() / SOONER);
+    }
+
+    /** Time to the next pose of a player on whom flow and pose disagree, seconds. */
+    double atOnceS() {
+        return AT_ONCE * soonS();
     }
 }
