@@ -1,7 +1,9 @@
 package tuttarco.tracks;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import tuttarco.seats.Player;
 import tuttarco.signal.Axis;
 import tuttarco.signal.HiddenMarkovChain;
@@ -12,7 +14,9 @@ import tuttarco.signal.HiddenMarkovChain;
  * <p>Two cues, neither of which needs to know where the player faces. The bow hand is always on the tip's side of where
  * bow and strings meet, so the way from the strings to the hand is down; and while the bow runs down, the two hands part
  * (common practice, no source). Both count as far as the hand that the poses show moves along with the flow: the model's
- * own word that it sees a hand is worth little. What was declared, and how the neighbours' bows lead, count beside them. A chain of the two signs gathers the evidence over time: the sign seldom changes.
+ * own word that it sees a hand is worth little. What was declared, and how
+ * the neighbours' bows lead, count beside them. A chain of the two signs gathers the evidence over time: the sign seldom
+ * changes.
  *
  * @param downProbability at each sample, how likely the axis points down
  * @param reach at each sample, distance of the bow hand from the strings, shoulder widths
@@ -51,46 +55,65 @@ record BodySign(double[] downProbability, double[] reach) {
             double[] timesS,
             Axis[] axes,
             double[] along) {
-        int n = poses.size();
         double[] run = run(timesS, along);
-        int[] sample = new int[n];
-        double[] apart = new double[n];
-        double[] reach = new double[n];
-        for (int k = 0; k < n; k++) {
-            KeyPose pose = poses.get(k);
-            sample[k] = nearest(timesS, pose.timeS());
-            apart[k] = pose.handsApartPx() / pose.shoulderWidthPx();
-            reach[k] = pose.hand(hand).distancePx(pose.strings(player.instrument(), hand)) / pose.shoulderWidthPx();
-        }
-        double[] shown = new double[n];
-        for (int k = 0; k < n; k++) {
-            KeyPose.Place at = poses.get(k).hand(hand);
-            KeyPose.Place body = poses.get(k).shoulders();
-            shown[k] = axes[sample[k]].along(at.xPx() - body.xPx(), at.yPx() - body.yPx())
-                    / poses.get(k).shoulderWidthPx();
-        }
-        double[][] evidence = new double[n][];
-        for (int k = 0; k < n; k++) {
-            double trust = Math.max(0, agreement(poses, sample, run, shown, k, TRUSTED_S));
-            double clear = trust
-                            * (PLACE_WEIGHT * place(player, hand, poses.get(k), axes[sample[k]])
-                                    + PARTING_WEIGHT * agreement(poses, sample, run, apart, k, COMPARED_S))
-                    + NEIGHBOUR_WEIGHT * axes[sample[k]].along(neighbours.x(), neighbours.y())
-                    + DECLARED_WEIGHT * declared(player, hand, axes[sample[k]]);
-            double logOdds = clear * countsS(poses, k);
+        List<Look> looks = looks(player, hand, poses, timesS, axes, run);
+        double[][] evidence = new double[looks.size()][];
+        for (int k = 0; k < evidence.length; k++) {
+            Look look = looks.get(k);
+            double trust = Math.max(0, agreement(looks, k, Look::along, TRUSTED_S));
+            double parting = agreement(looks, k, Look::apart, COMPARED_S);
+            double clear = trust * (PLACE_WEIGHT * look.place() + PARTING_WEIGHT * parting)
+                    + NEIGHBOUR_WEIGHT * look.axis().along(neighbours.x(), neighbours.y())
+                    + DECLARED_WEIGHT * declared(player, hand, look.axis());
+            double logOdds = clear * countsS(looks, k);
             evidence[k] = new double[] {logOdds / 2, -logOdds / 2};
         }
         double half = Math.log(0.5);
         HiddenMarkovChain chain = new HiddenMarkovChain(
                 new double[] {half, half},
                 evidence,
-                k -> transitions(poses.get(k).timeS() - poses.get(k - 1).timeS()));
-        double[] down = new double[n];
-        double[][] posterior = chain.posterior();
-        for (int k = 0; k < n; k++) {
-            down[k] = Math.min(1, posterior[k][0]);
+                k -> transitions(looks.get(k).timeS() - looks.get(k - 1).timeS()));
+        double[] down = Arrays.stream(chain.posterior())
+                .mapToDouble(p -> Math.min(1, p[0]))
+                .toArray();
+        return new BodySign(KeyPose.between(poses, down, timesS), carried(poses, looks, down, timesS, run));
+    }
+
+    /**
+     * What one pose shows, in shoulder widths.
+     *
+     * @param axis the bow's axis at that time
+     * @param run how far the bow had run along it by then
+     * @param place how clearly the hand lies on the axis' positive side of the strings, -1 to 1
+     * @param along place of the hand along the axis, against the shoulders
+     * @param apart distance of the hands
+     * @param reach distance of the bow hand from the strings
+     */
+    private record Look(double timeS, Axis axis, double run, double place, double along, double apart, double reach) {
+        static Look of(Player player, Hand hand, KeyPose pose, Axis axis, double run) {
+            double unitPx = pose.shoulderWidthPx();
+            KeyPose.Place at = pose.hand(hand);
+            KeyPose.Place body = pose.shoulders();
+            KeyPose.Way way = pose.fromStrings(player.instrument(), hand);
+            return new Look(
+                    pose.timeS(),
+                    axis,
+                    run,
+                    axis.along(way.x(), way.y()),
+                    axis.along(at.xPx() - body.xPx(), at.yPx() - body.yPx()) / unitPx,
+                    pose.handsApartPx() / unitPx,
+                    at.distancePx(pose.strings(player.instrument(), hand)) / unitPx);
         }
-        return new BodySign(KeyPose.between(poses, down, timesS), carried(poses, reach, sample, run, down, timesS));
+    }
+
+    private static List<Look> looks(
+            Player player, Hand hand, List<KeyPose> poses, double[] timesS, Axis[] axes, double[] run) {
+        return poses.stream()
+                .map(pose -> {
+                    int sample = nearest(timesS, pose.timeS());
+                    return Look.of(player, hand, pose, axes[sample], run[sample]);
+                })
+                .toList();
     }
 
     /** The mean way of the down-bow; the surer, the longer, up to one. */
@@ -105,41 +128,38 @@ record BodySign(double[] downProbability, double[] reach) {
         return new KeyPose.Way(x, y);
     }
 
-    private static double place(Player player, Hand hand, KeyPose pose, Axis axis) {
-        KeyPose.Way way = pose.fromStrings(player.instrument(), hand);
-        return axis.along(way.x(), way.y());
-    }
-
     /** Correlation of how far the bow has run with what the poses show, over those within a time of this one. */
-    private static double agreement(
-            List<KeyPose> poses, int[] sample, double[] run, double[] shown, int k, double withinS) {
-        int first = k;
-        while (first > 0 && poses.get(k).timeS() - poses.get(first - 1).timeS() <= withinS) {
-            first--;
-        }
-        int end = k + 1;
-        while (end < poses.size() && poses.get(end).timeS() - poses.get(k).timeS() <= withinS) {
-            end++;
-        }
-        int n = end - first;
-        if (n < 3) {
+    private static double agreement(List<Look> looks, int k, ToDoubleFunction<Look> shown, double withinS) {
+        List<Look> near = near(looks, k, withinS);
+        if (near.size() < 3) {
             return 0;
         }
-        double meanRun = 0;
-        double meanShown = 0;
-        for (int j = first; j < end; j++) {
-            meanRun += run[sample[j]] / n;
-            meanShown += shown[j] / n;
-        }
+        double meanRun = near.stream().mapToDouble(Look::run).average().orElseThrow();
+        double meanShown = near.stream().mapToDouble(shown).average().orElseThrow();
         double both = 0;
         double ofRun = KeyPose.SCATTER * KeyPose.SCATTER;
         double ofShown = KeyPose.SCATTER * KeyPose.SCATTER;
-        for (int j = first; j < end; j++) {
-            both += (run[sample[j]] - meanRun) * (shown[j] - meanShown) / n;
-            ofRun += Math.pow(run[sample[j]] - meanRun, 2) / n;
-            ofShown += Math.pow(shown[j] - meanShown, 2) / n;
+        for (Look look : near) {
+            double ran = look.run() - meanRun;
+            double showed = shown.applyAsDouble(look) - meanShown;
+            both += ran * showed / near.size();
+            ofRun += ran * ran / near.size();
+            ofShown += showed * showed / near.size();
         }
         return both / Math.sqrt(ofRun * ofShown);
+    }
+
+    private static List<Look> near(List<Look> looks, int k, double withinS) {
+        double timeS = looks.get(k).timeS();
+        int first = k;
+        while (first > 0 && timeS - looks.get(first - 1).timeS() <= withinS) {
+            first--;
+        }
+        int end = k + 1;
+        while (end < looks.size() && looks.get(end).timeS() - timeS <= withinS) {
+            end++;
+        }
+        return looks.subList(first, end);
     }
 
     /** The way a down-bow should lead by what was declared; a picture that is mirrored would turn it round. */
@@ -152,12 +172,12 @@ record BodySign(double[] downProbability, double[] reach) {
     }
 
     /** The time a pose speaks for, seconds. */
-    private static double countsS(List<KeyPose> poses, int k) {
+    private static double countsS(List<Look> looks, int k) {
         double before =
-                k == 0 ? LONGEST_S : poses.get(k).timeS() - poses.get(k - 1).timeS();
-        double after = k == poses.size() - 1
+                k == 0 ? LONGEST_S : looks.get(k).timeS() - looks.get(k - 1).timeS();
+        double after = k == looks.size() - 1
                 ? LONGEST_S
-                : poses.get(k + 1).timeS() - poses.get(k).timeS();
+                : looks.get(k + 1).timeS() - looks.get(k).timeS();
         return Math.min(LONGEST_S, (before + after) / 2);
     }
 
@@ -176,7 +196,7 @@ record BodySign(double[] downProbability, double[] reach) {
     }
 
     private static int nearest(double[] timesS, double timeS) {
-        int found = java.util.Arrays.binarySearch(timesS, timeS);
+        int found = Arrays.binarySearch(timesS, timeS);
         int after = Math.min(found >= 0 ? found : -found - 1, timesS.length - 1);
         int before = Math.max(0, after - 1);
         return timeS - timesS[before] < timesS[after] - timeS ? before : after;
@@ -184,10 +204,11 @@ record BodySign(double[] downProbability, double[] reach) {
 
     /** The reach of the poses, carried on between them by the motion along the axis. */
     private static double[] carried(
-            List<KeyPose> poses, double[] reach, int[] sample, double[] run, double[] down, double[] timesS) {
-        double[] offset = new double[reach.length];
+            List<KeyPose> poses, List<Look> looks, double[] down, double[] timesS, double[] run) {
+        double[] offset = new double[down.length];
         for (int k = 0; k < offset.length; k++) {
-            offset[k] = reach[k] - (down[k] >= 0.5 ? run[sample[k]] : -run[sample[k]]);
+            Look look = looks.get(k);
+            offset[k] = look.reach() - (down[k] >= 0.5 ? look.run() : -look.run());
         }
         double[] carried = KeyPose.between(poses, offset, timesS);
         double[] chance = KeyPose.between(poses, down, timesS);
