@@ -80,7 +80,7 @@ public final class SectionReader {
                         + " and that the clip has at least ten frames a second.");
             }
             return new SectionReading(
-                    clip.facts(), tracked.endS(), tracked.tracks(), readings, notes(clip, tracked.tracks(), readings));
+                    clip.facts(), tracked.endS(), tracked.tracks(), readings, notes(clip, tracked.tracks()));
         }
     }
 
@@ -98,16 +98,11 @@ public final class SectionReader {
         return reading.strokes().stream().allMatch(s -> s.kind() == StrokeKind.UNSEEN);
     }
 
-    private static List<String> notes(Clip clip, List<ArmTrack> tracks, List<Reading> readings) {
+    private static List<String> notes(Clip clip, List<ArmTrack> tracks) {
         List<String> notes = new ArrayList<>();
         clip.trouble().ifPresent(notes::add);
         notes.addAll(leftHands(tracks));
-        for (Reading reading : readings) {
-            if (unseen(reading)) {
-                notes.add(Plain.text(reading.player().label())
-                        + " could not be seen: too dark, too small, or too few frames a second.");
-            }
-        }
+        notes.addAll(Unseen.notes(tracks));
         return notes;
     }
 

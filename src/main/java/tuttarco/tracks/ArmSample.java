@@ -43,12 +43,27 @@ public sealed interface ArmSample {
 
     /** Why an arm was not seen. */
     enum Reason {
+        /** Somebody or something is before the bow hand. */
+        HIDDEN("the bow hand is hidden"),
+        /** The bow hand is outside the picture. */
+        OUT_OF_PICTURE("the bow hand is outside the picture"),
         /** The picture is too dark to follow anything. */
-        TOO_DARK,
+        TOO_DARK("it is too dark"),
         /** The seat box is too small to hold an arm. */
-        TOO_SMALL,
+        TOO_SMALL("the player is too small in the picture"),
         /** Too few frames a second to tell one stroke from the next. */
-        TOO_FEW_FRAMES
+        TOO_FEW_FRAMES("there are too few frames a second");
+
+        private final String words;
+
+        Reason(String words) {
+            this.words = words;
+        }
+
+        /** The reason as half a sentence. */
+        public String words() {
+            return words;
+        }
     }
 
     private static void requireSign(double sign) {

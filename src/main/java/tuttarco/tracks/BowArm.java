@@ -33,6 +33,12 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
     /** However hidden the model says a hand is, some of what moves there is the hand's, share. */
     private static final double LEAST_SEEN = 0.2;
 
+    /** A hand seen less likely than this is hidden; visible ones on real clips came to 0.38 at least, covered ones to 0.03. */
+    private static final double HIDDEN = 0.15;
+
+    /** A hand in the picture less likely than this is outside; those inside on real clips came to 0.43 at least. */
+    private static final double OUTSIDE = 0.3;
+
     /** One hand's motion along its own axis, whichever way is down. */
     private record Motion(double[] timesS, double[] vx, double[] vy, Axis[] axes) {
         static Motion of(HandFollower follower) {
@@ -87,10 +93,13 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
         double[] noise = SideMotion.noise(bow.axes(), timesS, bow.vx(), bow.vy());
         double[] seen = KeyPose.between(
                 poses, poses.stream().mapToDouble(p -> p.visibility(hand)).toArray(), timesS);
+        double[] inside = KeyPose.between(
+                poses, poses.stream().mapToDouble(p -> p.presence(hand)).toArray(), timesS);
         List<ArmSample> samples = new ArrayList<>(along.length);
         for (int i = 0; i < along.length; i++) {
-            if (hopeless.isPresent() || dark.get(i)) {
-                samples.add(new ArmSample.Lost(timesS[i], hopeless.orElse(ArmSample.Reason.TOO_DARK)));
+            Optional<ArmSample.Reason> lost = hopeless.isPresent() ? hopeless : lost(dark.get(i), inside[i], seen[i]);
+            if (lost.isPresent()) {
+                samples.add(new ArmSample.Lost(timesS[i], lost.get()));
                 continue;
             }
             double down = sign.downProbability()[i];
@@ -104,6 +113,16 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
                     sign.reach()[i]));
         }
         return samples;
+    }
+
+    private static Optional<ArmSample.Reason> lost(boolean dark, double inside, double seen) {
+        if (dark) {
+            return Optional.of(ArmSample.Reason.TOO_DARK);
+        }
+        if (inside < OUTSIDE) {
+            return Optional.of(ArmSample.Reason.OUT_OF_PICTURE);
+        }
+        return seen < HIDDEN ? Optional.of(ArmSample.Reason.HIDDEN) : Optional.empty();
     }
 
     private static Optional<ArmSample.Reason> hopeless(List<KeyPose> poses, double[] timesS) {

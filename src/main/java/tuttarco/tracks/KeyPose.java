@@ -41,12 +41,21 @@ record KeyPose(double timeS, Pose pose) {
     }
 
     Place hand(Hand hand) {
-        return Place.of(hand == Hand.LEFT ? pose.leftWrist() : pose.rightWrist());
+        return Place.of(wrist(hand));
     }
 
     /** Probability that nothing hides a hand, by the model's own word. */
     double visibility(Hand hand) {
-        return (hand == Hand.LEFT ? pose.leftWrist() : pose.rightWrist()).visibility();
+        return wrist(hand).visibility();
+    }
+
+    /** Probability that a hand is in the picture, hidden or not, by the model's own word. */
+    double presence(Hand hand) {
+        return wrist(hand).presence();
+    }
+
+    private Landmark wrist(Hand hand) {
+        return hand == Hand.LEFT ? pose.leftWrist() : pose.rightWrist();
     }
 
     Place shoulders() {

@@ -68,11 +68,16 @@ record Bodies(
     }
 
     KeyPose at(double timeS) {
+        return at(timeS, 1, 1);
+    }
+
+    /** With the model's word for the right hand. */
+    KeyPose at(double timeS, double visibility, double presence) {
         List<Landmark> landmarks = new ArrayList<>(Collections.nCopies(Pose.LANDMARKS, landmark(SHOULDERS)));
         landmarks.set(11, landmark(leftShoulder));
         landmarks.set(12, landmark(rightShoulder));
         landmarks.set(15, landmark(leftWrist));
-        landmarks.set(16, landmark(rightWrist));
+        landmarks.set(16, new Landmark(rightWrist.xPx(), rightWrist.yPx(), visibility, presence));
         landmarks.set(23, landmark(leftHip));
         landmarks.set(24, landmark(rightHip));
         return new KeyPose(timeS, new Pose(landmarks, landmark(HIPS), landmark(SHOULDERS), 1));
