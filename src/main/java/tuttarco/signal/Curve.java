@@ -6,7 +6,7 @@ import org.apache.commons.math3.util.MathArrays;
 /**
  * A quantity over time, known at some times and straight between them; before the first and after the last it is level.
  *
- * @param timesS strictly rising, seconds, at least one
+ * @param timesS in order, seconds, at least one
  * @param values one a time, in any unit
  */
 public record Curve(double[] timesS, double[] values) {
@@ -14,7 +14,7 @@ public record Curve(double[] timesS, double[] values) {
         if (timesS.length == 0 || timesS.length != values.length) {
             throw new IllegalArgumentException(timesS.length + " times for " + values.length + " values");
         }
-        MathArrays.checkOrder(timesS);
+        MathArrays.checkOrder(timesS, MathArrays.OrderDirection.INCREASING, false);
     }
 
     public double at(double timeS) {

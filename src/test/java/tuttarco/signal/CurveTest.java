@@ -43,8 +43,8 @@ class CurveTest {
     }
 
     @Test
-    void timesThatDoNotRiseAreRefused() {
-        assertThrows(RuntimeException.class, () -> new Curve(new double[] {1, 1}, new double[2]));
+    void timesOutOfOrderAreRefused() {
+        assertThrows(RuntimeException.class, () -> new Curve(new double[] {2, 1}, new double[2]));
         assertThrows(IllegalArgumentException.class, () -> new Curve(new double[] {1, 2}, new double[1]));
         assertThrows(IllegalArgumentException.class, () -> new Curve(new double[0], new double[0]));
     }
