@@ -16,13 +16,13 @@ import tuttarco.tracks.ArmTrack;
  */
 final class BowMeasure {
     /** Of shorter strokes the length read was less than half of the true one, seconds. */
-    static final double SHORTEST_S = 0.35;
+    private static final double SHORTEST_S = 0.35;
 
     /** The velocity's noise is at most this share of the stroke's speed, both root mean square. */
-    static final double MOST_NOISE = 0.1;
+    private static final double MOST_NOISE = 0.1;
 
     /** At least this share of a player's strokes that are long enough is clear, or none is believed. */
-    static final double LEAST_CLEAR = 0.6;
+    private static final double LEAST_CLEAR = 0.6;
 
     private final List<ArmSample.Seen> samples;
 

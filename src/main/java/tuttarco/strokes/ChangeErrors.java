@@ -19,19 +19,19 @@ import tuttarco.tracks.ArmTrack;
  */
 final class ChangeErrors {
     /**
-     * At a change the velocity is off by this many of its stated deviations, since hand and wrist turn then; chosen on
-     * rendered scenes so that about 68 and 95 % of the true changes lie within one and two standard errors.
+     * At a change the velocity counts as off by this many of its stated deviations; chosen on rendered scenes so that
+     * about 68 and 95 % of the true changes lie within one and two standard errors.
      */
-    static final double OFF_AT_CHANGES = 2.3;
+    private static final double OFF_AT_CHANGES = 2.3;
 
     /** The slope is taken from so long before to so long after a change, seconds: half the smoothing's half window. */
-    static final double SLOPE_S = 0.08;
+    private static final double SLOPE_S = 0.08;
 
     /** Variance of a uniform distribution of width one is 1/12. */
-    static final double UNIFORM = 1 / Math.sqrt(12);
+    private static final double UNIFORM = 1 / Math.sqrt(12);
 
     /** No change is less certain than if it could lie anywhere where the reader looks for it, seconds. */
-    static final double MOST_S = 2 * HiddenMarkovReader.CROSSING_REACH_S * UNIFORM;
+    private static final double MOST_S = 2 * HiddenMarkovReader.CROSSING_REACH_S * UNIFORM;
 
     private final List<ArmSample> samples;
     private final Optional<Curve> velocity;
@@ -69,6 +69,6 @@ final class ChangeErrors {
                 velocity.orElseThrow().at(timeS),
                 OFF_AT_CHANGES * noise.orElseThrow().at(timeS));
         double slope = Math.abs(velocity.orElseThrow().slope(timeS, SLOPE_S));
-        return Math.min(MOST_S, Math.hypot(betweenFramesS, offBy / slope));
+        return slope == 0 ? MOST_S : Math.min(MOST_S, Math.hypot(betweenFramesS, offBy / slope));
     }
 }

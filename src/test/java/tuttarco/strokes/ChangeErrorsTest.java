@@ -85,6 +85,8 @@ class ChangeErrorsTest {
     void noErrorIsLargerThanWhereChangesAreLookedFor() {
         ChangeErrors errors = new ChangeErrors(Tracks.byBody(2, NOISE, t -> 0.3, t -> 1));
         assertEquals(0.5 / Math.sqrt(12), errors.standardErrorS(1), 1e-9);
+        ChangeErrors nothing = new ChangeErrors(Tracks.byBody(2, 0, t -> 0, t -> 1));
+        assertEquals(0.5 / Math.sqrt(12), nothing.standardErrorS(1), 1e-9);
     }
 
     @Test
