@@ -74,6 +74,7 @@ public final class Analysis {
                 read.endS(),
                 read.tracks(),
                 read.readings(),
+                read.bows(),
                 part,
                 comparison,
                 fingerprints(take),

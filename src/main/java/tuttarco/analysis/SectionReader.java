@@ -10,6 +10,7 @@ import tuttarco.files.InputException;
 import tuttarco.files.Plain;
 import tuttarco.pose.PoseModel;
 import tuttarco.seats.Player;
+import tuttarco.strokes.Bows;
 import tuttarco.strokes.HiddenMarkovReader;
 import tuttarco.strokes.Reading;
 import tuttarco.strokes.StrokeKind;
@@ -80,8 +81,21 @@ public final class SectionReader {
                         + " and that the clip has at least ten frames a second.");
             }
             return new SectionReading(
-                    clip.facts(), tracked.endS(), tracked.tracks(), readings, notes(clip, tracked.tracks()));
+                    clip.facts(),
+                    tracked.endS(),
+                    tracked.tracks(),
+                    readings,
+                    bows(tracked.tracks(), readings),
+                    notes(clip, tracked.tracks()));
         }
+    }
+
+    private static List<Bows> bows(List<ArmTrack> tracks, List<Reading> readings) {
+        List<Bows> bows = new ArrayList<>();
+        for (int i = 0; i < tracks.size(); i++) {
+            bows.add(Bows.of(tracks.get(i), readings.get(i)));
+        }
+        return bows;
     }
 
     private static void requireInside(Player player, Clip clip) throws InputException {

@@ -1,6 +1,7 @@
 package tuttarco.analysis;
 
 import java.util.List;
+import tuttarco.strokes.Bows;
 import tuttarco.strokes.Reading;
 import tuttarco.tracks.ArmTrack;
 import tuttarco.video.ClipFacts;
@@ -9,14 +10,20 @@ import tuttarco.video.ClipFacts;
  * What was read from a clip alone, before any marking is known.
  *
  * @param endS end of what could be read, seconds from the clip's start
- * @param tracks one a player, in the order given; {@code readings} likewise
+ * @param tracks one a player, in the order given; {@code readings} and {@code bows} likewise
  * @param notes things to tell the user, one sentence each
  */
 public record SectionReading(
-        ClipFacts clip, double endS, List<ArmTrack> tracks, List<Reading> readings, List<String> notes) {
+        ClipFacts clip,
+        double endS,
+        List<ArmTrack> tracks,
+        List<Reading> readings,
+        List<Bows> bows,
+        List<String> notes) {
     public SectionReading {
         tracks = List.copyOf(tracks);
         readings = List.copyOf(readings);
+        bows = List.copyOf(bows);
         notes = List.copyOf(notes);
     }
 }

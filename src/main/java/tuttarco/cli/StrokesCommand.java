@@ -15,13 +15,15 @@ import picocli.CommandLine.Spec;
 import tuttarco.analysis.SectionReader;
 import tuttarco.analysis.SectionReading;
 import tuttarco.files.WholeFolder;
+import tuttarco.report.BowsCsv;
 import tuttarco.report.StrokesCsv;
 import tuttarco.seats.Player;
 
 /** Reads strokes alone, without a part. */
 @Command(
         name = "strokes",
-        description = "Read the strokes of the named players from a video and write them to DIR/strokes.csv.",
+        description = "Read the strokes of the named players from a video and write them to DIR/strokes.csv,"
+                + " and how much bow each took to DIR/bows.csv.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
 final class StrokesCommand implements Callable<Integer> {
@@ -64,6 +66,7 @@ final class StrokesCommand implements Callable<Integer> {
             try (Writer csv = Files.newBufferedWriter(folder.resolve("strokes.csv"))) {
                 StrokesCsv.write(reading.readings(), csv);
             }
+            new BowsCsv().write(reading.bows(), folder);
         });
         reading.notes().forEach(note -> speaking.say(spec.commandLine().getErr(), note));
         speaking.say(spec.commandLine().getOut(), "Strokes written to " + out.resolve("strokes.csv"));

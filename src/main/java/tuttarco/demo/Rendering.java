@@ -22,8 +22,8 @@ final class Rendering {
     private Rendering() {}
 
     /**
-     * Writes NAME.mp4, NAME.take.json, the part as NAME.musicxml and NAME.bowing.txt, NAME.beats.csv and NAME.truth.csv
-     * into an existing folder.
+     * Writes NAME.mp4, NAME.take.json, the part as NAME.musicxml and NAME.bowing.txt, NAME.beats.csv, NAME.truth.csv and
+     * NAME.truth.bows.csv into an existing folder.
      *
      * @param percentDone is told how far it is, 0 to 100
      * @return the take file
@@ -38,9 +38,8 @@ final class Rendering {
         Path beats = dir.resolve(scene.name() + ".beats.csv");
         Path take = dir.resolve(scene.name() + ".take.json");
         clip(scene, layout, video, percentDone);
-        Files.write(
-                dir.resolve(scene.name() + ".truth.csv"),
-                (String.join("\n", Truth.lines(scene, layout)) + "\n").getBytes(StandardCharsets.UTF_8));
+        lines(Truth.lines(scene, layout), dir.resolve(scene.name() + ".truth.csv"));
+        lines(BowTruth.lines(layout), dir.resolve(scene.name() + ".truth.bows.csv"));
         Files.writeString(beats, BeatList.csv(scene.tempo().beats()));
         Instrument instrument = scene.cast().get(0).instrument();
         Files.writeString(part, new MusicXmlPartWriter(instrument).text(scene.part()));
@@ -56,6 +55,10 @@ final class Rendering {
                         scene.bowing()),
                 take);
         return take;
+    }
+
+    private static void lines(List<String> lines, Path file) throws IOException {
+        Files.write(file, (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
     private static void clip(Scene scene, Layout layout, Path file, IntConsumer percentDone)

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import tuttarco.compare.Comparison;
 import tuttarco.score.Part;
+import tuttarco.strokes.Bows;
 import tuttarco.strokes.Reading;
 import tuttarco.take.Take;
 import tuttarco.tracks.ArmTrack;
@@ -23,6 +24,7 @@ public record AnalysedTake(
         double endS,
         List<ArmTrack> tracks,
         List<Reading> readings,
+        List<Bows> bows,
         Optional<Part> part,
         Comparison comparison,
         Map<String, String> sha256,

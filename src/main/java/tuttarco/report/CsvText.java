@@ -30,6 +30,7 @@ final class CsvText {
         return String.format(Locale.ROOT, "%.4f", timeS);
     }
 
+    /** A share, or another small number, to three decimals. */
     static String share(double share) {
         return String.format(Locale.ROOT, "%.3f", share);
     }

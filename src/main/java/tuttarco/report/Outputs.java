@@ -11,6 +11,7 @@ public final class Outputs {
                 new ReportPage(),
                 new Charts(),
                 new StrokesCsv(),
+                new BowsCsv(),
                 new BeatsCsv(),
                 new DivergencesCsv(),
                 new ResultsJson());

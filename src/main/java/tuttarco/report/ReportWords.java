@@ -134,6 +134,10 @@ final class ReportWords {
                 .filter(l -> l.player().equals(player))
                 .findFirst()
                 .ifPresent(l -> sentences.add(lag(l)));
+        take.bows().stream()
+                .filter(b -> b.player().equals(player))
+                .flatMap(b -> BowWords.of(b).stream())
+                .forEach(sentences::add);
         return sentences;
     }
 

@@ -19,8 +19,10 @@ import tuttarco.compare.Divergence;
 import tuttarco.compare.Lag;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Player;
-import tuttarco.strokes.Reading;
-import tuttarco.strokes.Stroke;
+import tuttarco.strokes.Bow;
+import tuttarco.strokes.BowUse;
+import tuttarco.strokes.Bows;
+import tuttarco.strokes.Edge;
 
 /** {@code results.json}: everything, as {@code results.schema.json} beside this class describes it. */
 public final class ResultsJson implements Output {
@@ -96,22 +98,53 @@ public final class ResultsJson implements Output {
 
     private static void writeReadings(AnalysedTake take, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart("readings");
-        for (Reading reading : take.readings()) {
+        for (Bows player : take.bows()) {
             json.writeStartObject();
-            json.writeStringField("player", reading.player().label());
+            json.writeStringField("player", player.player().label());
             json.writeArrayFieldStart("strokes");
-            for (Stroke stroke : reading.strokes()) {
-                json.writeStartObject();
-                number("start_s", stroke.startS(), json);
-                number("end_s", stroke.endS(), json);
-                json.writeStringField("direction", stroke.kind().word());
-                number("confidence", stroke.confidence(), json);
-                json.writeEndObject();
+            for (Bow bow : player.bows()) {
+                writeStroke(bow, json);
             }
             json.writeEndArray();
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private static void writeStroke(Bow bow, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        number("start_s", bow.stroke().startS(), json);
+        error("start_se_s", bow.start(), json);
+        number("end_s", bow.stroke().endS(), json);
+        error("end_se_s", bow.end(), json);
+        json.writeStringField("direction", bow.stroke().kind().word());
+        number("confidence", bow.stroke().confidence(), json);
+        if (bow.stroke().kind().direction().isPresent()) {
+            writeUse(bow.use(), json);
+        }
+        json.writeEndObject();
+    }
+
+    private static void error(String field, Edge edge, JsonGenerator json) throws IOException {
+        if (edge instanceof Edge.Change change) {
+            number(field, change.standardErrorS(), json);
+        }
+    }
+
+    private static void writeUse(BowUse use, JsonGenerator json) throws IOException {
+        json.writeObjectFieldStart("bow");
+        if (use instanceof BowUse.Measured measured) {
+            number("length_shoulder_widths", measured.lengthShoulderWidths(), json);
+            number("length_share", measured.lengthShare(), json);
+        }
+        if (use instanceof BowUse.Placed placed) {
+            json.writeStringField("region", placed.part().word());
+            number("region_confidence", placed.confidence(), json);
+        }
+        if (use instanceof BowUse.Unknown unknown) {
+            json.writeStringField("unknown", unknown.reason().word());
+        }
+        json.writeEndObject();
     }
 
     private static void writeComparison(Comparison comparison, JsonGenerator json) throws IOException {

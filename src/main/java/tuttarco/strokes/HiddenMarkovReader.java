@@ -26,7 +26,7 @@ public final class HiddenMarkovReader implements StrokeReader {
     private static final int STILL = 2;
 
     /** A zero crossing is looked for this close to where the path changes, seconds: the smoothing's reach. */
-    private static final double CROSSING_REACH_S = 0.25;
+    static final double CROSSING_REACH_S = 0.25;
 
     /** Of a half-normal distribution, the upper half has a root mean square of this many scales (closed form). */
     private static final double UPPER_HALF_RMS = 1.3664;

@@ -284,7 +284,10 @@ public final class SectionFixture {
                 double sign = kind.direction()
                         .map(d -> d == BowDirection.DOWN ? 1.0 : -1.0)
                         .orElse(0.0);
-                samples.add(new ArmSample.ByFlow(timeS, sign * speed, 0.05, 0.99));
+                // strokes alternate, so the bow goes from one place to the other
+                double gone = TRAVEL * (1 - Math.cos(Math.PI * phase)) / 2;
+                double reach = 0.3 + (sign > 0 ? gone : TRAVEL - gone);
+                samples.add(new ArmSample.ByBody(timeS, sign * speed, 0.05, 0.99, reach));
             }
         }
         return new ArmTrack(players.get(p), 0, endS, samples);

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The two command lines scripts rely on, and the files and columns they promise. */
 class AnalyseCommandTest {
     private static final Set<String> PROMISED =
-            Set.of("report.html", "charts", "strokes.csv", "beats.csv", "divergences.csv", "results.json");
+            Set.of("report.html", "charts", "strokes.csv", "bows.csv", "beats.csv", "divergences.csv", "results.json");
     private static final String STROKES = "player,start_s,end_s,direction,confidence";
 
     @TempDir
@@ -92,7 +92,8 @@ class AnalyseCommandTest {
         Path other = folder.resolve("other");
         assertEquals(0, Shell.run("analyse", take, "--out", one).code());
         assertEquals(0, Shell.run("analyse", take, "--out", other).code());
-        for (String name : List.of("strokes.csv", "beats.csv", "divergences.csv", "results.json", "report.html")) {
+        for (String name :
+                List.of("strokes.csv", "bows.csv", "beats.csv", "divergences.csv", "results.json", "report.html")) {
             assertEquals(-1, Files.mismatch(one.resolve(name), other.resolve(name)), name);
         }
     }
@@ -135,7 +136,7 @@ class AnalyseCommandTest {
                 "--out",
                 out);
         assertEquals(0, shell.code(), shell.err());
-        assertEquals(Set.of("strokes.csv"), names(out));
+        assertEquals(Set.of("strokes.csv", "bows.csv"), names(out));
         List<String> lines = Files.readAllLines(out.resolve("strokes.csv"));
         assertEquals(STROKES, lines.get(0));
         assertEquals(1 + 2 * 6, lines.size(), lines.toString());

@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import tuttarco.chart.SectionFixture;
+import tuttarco.strokes.Bow;
+import tuttarco.strokes.BowUse;
+import tuttarco.strokes.Bows;
+import tuttarco.strokes.Edge;
 import tuttarco.strokes.Reading;
 import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
@@ -51,6 +56,41 @@ class CsvOutputsTest {
         void labelsThatLookLikeFormulasAreText() throws IOException {
             assertTrue(written(Fixtures.named("=1+1")).contains("\n'=1+1,0.0000"));
             assertTrue(written(Fixtures.named("A=1, \"b\"")).contains("\n\"A=1, \"\"b\"\"\",0.0000"));
+        }
+    }
+
+    @Nested
+    class OfBows extends OutputContract {
+        @Override
+        Output output() {
+            return new BowsCsv();
+        }
+
+        @Test
+        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+            List<String> lines = written(Fixtures.unified()).lines().toList();
+            assertEquals(
+                    "player,start_s,start_se_s,end_s,end_se_s,direction,length_shoulder_widths,length_share,region,"
+                            + "region_confidence",
+                    lines.get(0));
+            // of eight players' 46 beats that do not rest one player misses 16, another is unsure of 4
+            assertEquals(1 + 8 * 46 - 16 - 4, lines.size());
+            assertTrue(
+                    lines.get(1).matches("Desk 1 outside,1.0000,0.0\\d+,1.5000,0.0\\d+,down,0.396,1.000,unknown,"),
+                    lines.get(1));
+            assertTrue(lines.get(2).matches("Desk 1 outside,1.5000,.*,up,0.396,1.000,tip,0.875"), lines.get(2));
+        }
+
+        @Test
+        void whatIsNotKnownIsLeftEmpty() throws IOException {
+            Stroke stroke = new Stroke(0, 2, StrokeKind.UP, 0.9);
+            Bow bow = new Bow(
+                    stroke, new Edge.ClipEnd(), new Edge.Change(0.0125), new BowUse.Unknown(BowUse.Reason.UNCLEAR));
+            new BowsCsv()
+                    .write(List.of(new Bows(SectionFixture.clean(1, 4).players.get(0), List.of(bow))), folder);
+            assertEquals(
+                    "Desk 1 outside,0.0000,,2.0000,0.0125,up,,,unknown,",
+                    Files.readAllLines(folder.resolve("bows.csv")).get(1));
         }
     }
 

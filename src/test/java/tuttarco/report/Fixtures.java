@@ -1,6 +1,7 @@
 package tuttarco.report;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +9,11 @@ import tuttarco.chart.SectionFixture;
 import tuttarco.score.Bar;
 import tuttarco.score.Metre;
 import tuttarco.score.Part;
+import tuttarco.strokes.Bow;
+import tuttarco.strokes.BowPart;
+import tuttarco.strokes.BowUse;
+import tuttarco.strokes.Bows;
+import tuttarco.strokes.StrokeKind;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Bowing;
 import tuttarco.take.Take;
@@ -45,6 +51,33 @@ final class Fixtures {
         return take(SectionFixture.named(label), true, Bowing.UNIFIED, label);
     }
 
+    /** As measured, but the first player's up-bows are placed near the tip; see {@link BowUse.Placed}. */
+    private static List<Bows> bows(SectionFixture section) {
+        List<Bows> all = new ArrayList<>();
+        for (int i = 0; i < section.readings.size(); i++) {
+            Bows measured = Bows.of(section.tracks.get(i), section.readings.get(i));
+            all.add(
+                    i > 0
+                            ? measured
+                            : new Bows(
+                                    measured.player(),
+                                    measured.bows().stream()
+                                            .map(Fixtures::placed)
+                                            .toList()));
+        }
+        return all;
+    }
+
+    private static Bow placed(Bow bow) {
+        return bow.use() instanceof BowUse.Length length && bow.stroke().kind() == StrokeKind.UP
+                ? new Bow(
+                        bow.stroke(),
+                        bow.start(),
+                        bow.end(),
+                        new BowUse.Placed(length.lengthShoulderWidths(), length.lengthShare(), BowPart.TIP, 0.875))
+                : bow;
+    }
+
     private static AnalysedTake take(SectionFixture section, boolean marked, Bowing bowing, String title) {
         Path file = Path.of("rehearsal.take.json");
         Take take = new Take(
@@ -64,6 +97,7 @@ final class Fixtures {
                 section.endS,
                 section.tracks,
                 section.readings,
+                bows(section),
                 part,
                 section.comparison,
                 Map.of("take", "0".repeat(64), "video", "ab".repeat(32)),

@@ -53,11 +53,23 @@ class ReportPageTest extends OutputContract {
         Document page = page(Fixtures.unified());
         assertEquals(8, page.select("#players article").size());
         assertEquals(
-                "With the marking on 38 of 46 judged beats. Bow changes 25 ms after the leader's (median of 40 changes).",
+                "With the marking on 38 of 46 judged beats. Bow changes 25 ms after the leader's (median of 40 changes). "
+                        + "On average a stroke took 100 % of the bow of the longest one (46 strokes measured).",
                 page.select("#player-6 > p").get(1).text());
         assertTrue(page.select("#player-8").text().contains("Not judged: 16 beats not seen."));
         assertEquals(11, page.select("figure svg").size());
         assertEquals(11, page.select("figure details table caption").size());
+    }
+
+    /** Of the first player the 23 up-bows are placed; of what is not seen nothing is said. */
+    @Test
+    void howMuchBowAndWhereIsSaidWhereItIsKnown() throws IOException {
+        Document page = page(Fixtures.unified());
+        assertTrue(page.select("#player-1")
+                .text()
+                .contains("(46 strokes measured). In the bow: 0 near the frog, "
+                        + "0 in the middle, 23 near the tip, 23 not certain."));
+        assertFalse(page(Fixtures.nothingSeen()).text().contains("On average a stroke"));
     }
 
     @Test
