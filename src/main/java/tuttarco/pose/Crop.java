@@ -16,6 +16,9 @@ public record Crop(double centreXPx, double centreYPx, double sidePx) {
     /** Share of the way to where the person now is that the next crop goes: steady against the model's own trembling. */
     private static final double FOLLOWING = 0.5;
 
+    /** Crops whose places and sizes differ by less than this share are near: the model was trained on shaken crops. */
+    private static final double NEAR = 0.1;
+
     public Crop {
         if (!(sidePx > 0) || !Double.isFinite(sidePx) || !Double.isFinite(centreXPx) || !Double.isFinite(centreYPx)) {
             throw new IllegalArgumentException(
@@ -37,6 +40,12 @@ public record Crop(double centreXPx, double centreYPx, double sidePx) {
                 centreXPx + FOLLOWING * (wanted.centreXPx - centreXPx),
                 centreYPx + FOLLOWING * (wanted.centreYPx - centreYPx),
                 sidePx + FOLLOWING * (wanted.sidePx - sidePx));
+    }
+
+    /** Whether the model sees much the same in both. */
+    boolean near(Crop other) {
+        return Math.hypot(centreXPx - other.centreXPx, centreYPx - other.centreYPx) < NEAR * sidePx
+                && Math.abs(Math.log(other.sidePx / sidePx)) < NEAR;
     }
 
     double leftPx() {

@@ -37,7 +37,7 @@ public final class PersonFinder {
     private static final List<Guess> WHOLE =
             List.of(new Guess(0, 0.5, 1.3), new Guess(0, 0.4, 1.1), new Guess(0, 0.7, 1.8));
 
-    /** How often the model leads to a better crop. */
+    /** How often the model leads to a better crop at most. */
     private static final int STEPS = 3;
 
     /** A person this sure, and this well in the seat, needs no further guess. */
@@ -60,35 +60,35 @@ public final class PersonFinder {
         this.net = net;
     }
 
-    /** The crop for the next picture of the player in the seat; empty if there seems to be nobody. */
-    public Optional<Crop> in(Frame frame, SeatBox seat) {
+    /** The pose of the player in the seat; empty if there seems to be nobody. */
+    public Optional<Pose> in(Frame frame, SeatBox seat) {
         Optional<Found> best = Optional.empty();
         for (Guess guess : holdsWholeFigure(seat) ? WHOLE : UPPER_BODY) {
             Found found = follow(frame.grey(), guess.in(seat), seat);
-            if (found.person() >= SURE && found.seated() >= WELL_SEATED) {
-                return Optional.of(found.crop());
+            if (found.pose().person() >= SURE && found.seated() >= WELL_SEATED) {
+                return Optional.of(found.pose());
             }
-            if (found.person() >= LEAST_PERSON && found.seated() >= SEATED) {
+            if (found.pose().person() >= LEAST_PERSON && found.seated() >= SEATED) {
                 best = best.filter(b -> b.score() >= found.score()).or(() -> Optional.of(found));
             }
         }
-        return best.map(Found::crop);
+        return best.map(Found::pose);
     }
 
-    private record Found(Crop crop, double person, double seated) {
+    private record Found(Pose pose, double seated) {
         double score() {
-            return person * seated;
+            return pose.person() * seated;
         }
     }
 
     private Found follow(Mat grey, Crop guess, SeatBox seat) {
         Crop crop = guess;
         Pose pose = net.estimate(grey, crop);
-        for (int i = 1; i < STEPS; i++) {
+        for (int i = 1; i < STEPS && !crop.near(Crop.around(pose)); i++) {
             crop = Crop.around(pose);
             pose = net.estimate(grey, crop);
         }
-        return new Found(Crop.around(pose), pose.person(), seated(pose, seat, grey));
+        return new Found(pose, seated(pose, seat, grey));
     }
 
     /**

@@ -92,8 +92,8 @@ public final class BodyArmTracker implements ArmTracker {
         if (following.isEmpty()) {
             Optional<KeyPose> found = nets.with(net -> new PersonFinder(net)
                     .in(frame, player.seat())
-                    .map(crop -> new KeyPose(frame.timeS(), net.estimate(frame.grey(), crop)))
-                    .filter(key -> key.pose().person() >= LEAST_PERSON));
+                    .filter(pose -> pose.person() >= LEAST_PERSON)
+                    .map(pose -> new KeyPose(frame.timeS(), pose)));
             nextPoseS = frame.timeS() + (found.isPresent() ? pace.soonS() : searchS);
             searchS *= 2;
             found.ifPresent(pose -> start(pose, frame));

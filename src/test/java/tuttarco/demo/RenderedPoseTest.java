@@ -8,7 +8,6 @@ import org.bytedeco.opencv.opencv_core.Mat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import tuttarco.pose.Crop;
 import tuttarco.pose.PackedModel;
 import tuttarco.pose.PersonFinder;
 import tuttarco.pose.Pose;
@@ -31,9 +30,9 @@ class RenderedPoseTest {
         Layout layout = Layout.of(scene);
         try (PoseNet net = PackedModel.orSkip().net();
                 Mat grey = grey(scene, layout)) {
-            Optional<Crop> crop = new PersonFinder(net)
-                    .in(new Frame(0, AT_S, grey), layout.seats().get(0));
-            Pose pose = net.estimate(grey, crop.orElseThrow());
+            Pose pose = new PersonFinder(net)
+                    .in(new Frame(0, AT_S, grey), layout.seats().get(0))
+                    .orElseThrow();
 
             Performer performer = layout.performers().get(0);
             Limb arm = performer.figure(AT_S).right();
