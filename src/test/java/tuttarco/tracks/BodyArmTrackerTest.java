@@ -142,6 +142,33 @@ class BodyArmTrackerTest extends ArmTrackerContract {
                 left, top, Math.min(widthPx, x + seat.widthPx()) - left, Math.min(heightPx, y + seat.heightPx()) - top);
     }
 
+    /** The first memo is of nobody seen yet, the others of a body that is followed. */
+    @Test
+    void anotherTrackerGoesOnWithABodyThatIsFollowed() {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
+            int n = rendered.frames().size();
+            assertGoesOn(rendered.player(), rendered.frames(), List.of(0, 1, 2, 3, n / 2, n - 1, n));
+        }
+    }
+
+    /** Shifted by as much as makes a new region necessary, once at a time when poses are still taken often. */
+    @Test
+    void anotherTrackerGoesOnWithABodyThatMoved() {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
+            List<Frame> frames = rendered.frames().stream()
+                    .map(frame -> frame.index() < 20 ? frame : shifted(frame, 60))
+                    .toList();
+            assertGoesOn(rendered.player(), frames, List.of(19, 21, 30, 45));
+            frames.subList(20, frames.size()).forEach(frame -> frame.grey().close());
+        }
+    }
+
+    private static Frame shifted(Frame frame, int px) {
+        Mat moved = new Mat();
+        opencv_core.copyMakeBorder(frame.grey(), moved, 0, 0, px, 0, opencv_core.BORDER_REPLICATE);
+        return new Frame(frame.index(), frame.timeS(), moved);
+    }
+
     @Test
     void aClipOfOneFrameShowsAPlayerButNoMotion() {
         try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
