@@ -135,8 +135,8 @@ public final class SectionReader {
 
             @Override
             public void goesOn(double fromS) {
-                progress.said(String.format(Locale.ROOT, "An earlier run was stopped; reading goes on at %.0f s", fromS)
-                        + (lengthS > 0 ? String.format(Locale.ROOT, " of %.0f.", lengthS) : "."));
+                progress.said(String.format(Locale.ROOT, "An earlier run was stopped; reading goes on at %.1f s", fromS)
+                        + (lengthS > 0 ? String.format(Locale.ROOT, " of %.1f.", lengthS) : "."));
             }
 
             @Override

@@ -44,11 +44,11 @@ public final class Cache {
      * @param key a SHA-256 in lower-case hexadecimal
      */
     public CacheEntry entry(String key) {
-        Path file = folder.resolve(key + ".entry");
-        if (!ENTRY.matcher(file.getFileName().toString()).matches()) {
+        String name = key + ".entry";
+        if (!ENTRY.matcher(name).matches()) {
             throw new IllegalArgumentException("not a SHA-256: " + key);
         }
-        return new CacheEntry(this, key, file);
+        return new CacheEntry(this, key, folder.resolve(name));
     }
 
     Path folder() {
