@@ -22,9 +22,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** Ctrl-C, as the terminal sends it to a program of its own: 130, and everything is as it was before. */
 @EnabledOnOs({OS.LINUX, OS.MAC})
 class InterruptionTest {
-    /** So many arms in one seat that most of the work is still ahead when the first progress is told. */
-    private static final int PLAYERS = 40;
-
     @TempDir
     Path folder;
 
@@ -83,7 +80,7 @@ class InterruptionTest {
         Path clip = folder.resolve("clip.mkv");
         TinyTake.writeClip(clip, 300, 15);
         List<String> args = new ArrayList<>(List.of("strokes", clip.toString(), "--out", out.toString()));
-        for (int i = 0; i < PLAYERS; i++) {
+        for (int i = 0; i < Program.MANY_PLAYERS; i++) {
             args.addAll(List.of("--player", "Player " + i + ":0,0,160,160:violin:camera"));
         }
         interruptOnce(program -> program.err().contains("Reading bow arms"), args);

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import tuttarco.pose.PoseModel;
 
 /**
  * The program as a process of its own, so that it can be stopped from outside.
@@ -14,7 +15,10 @@ import java.util.function.BooleanSupplier;
  * @param folder where what it says is written to
  */
 record Program(Process process, Path folder) {
-    static final long PATIENCE_S = 60;
+    static final long PATIENCE_S = 120;
+
+    /** So many arms in one seat keep it busy for seconds: looking for people takes long, following by flow alone does not. */
+    static final int MANY_PLAYERS = PoseModel.installed().isPresent() ? 4 : 150;
 
     static Program start(Path folder, List<String> args) throws IOException {
         List<String> command = new ArrayList<>(List.of(

@@ -16,13 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
-import tuttarco.pose.PoseModel;
 
 /** A program that was killed, or stopped by Ctrl-C, goes on where it was, and reads what it would have read. */
 class ResumptionTest {
-    /** So many arms in one seat that much of the work is still ahead when some of it is first kept. */
-    private static final int PLAYERS = PoseModel.installed().isPresent() ? 6 : 150;
-
     @TempDir
     static Path given;
 
@@ -42,12 +38,12 @@ class ResumptionTest {
         Shell shell = Shell.run(args.toArray());
         assertEquals(0, shell.code(), shell.err());
         undisturbed = Files.readAllBytes(out.resolve("strokes.csv"));
-        assertTrue(undisturbed.length > 500 * PLAYERS, "strokes to compare: " + undisturbed.length);
+        assertTrue(undisturbed.length > 500 * Program.MANY_PLAYERS, "strokes to compare: " + undisturbed.length);
     }
 
     private static List<String> strokes(Path out) {
         List<String> args = new ArrayList<>(List.of("strokes", clip.toString(), "--out", out.toString()));
-        for (int i = 0; i < PLAYERS; i++) {
+        for (int i = 0; i < Program.MANY_PLAYERS; i++) {
             args.addAll(List.of("--player", "Player " + i + ":0,0,160,160:violin:camera"));
         }
         return args;
