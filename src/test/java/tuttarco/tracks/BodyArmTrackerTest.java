@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
+import org.bytedeco.opencv.opencv_core.Scalar;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -147,8 +148,22 @@ class BodyArmTrackerTest extends ArmTrackerContract {
     void anotherTrackerGoesOnWithABodyThatIsFollowed() {
         try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
             int n = rendered.frames().size();
-            assertGoesOn(rendered.player(), rendered.frames(), List.of(0, 1, 2, 3, n / 2, n - 1, n));
+            rendered.frames().subList(10, 14).forEach(BodyArmTrackerTest::darken);
+            assertGoesOn(rendered.player(), rendered.frames(), List.of(0, 1, 2, 3, 20, n / 2, n - 1, n));
         }
+    }
+
+    /** The player comes when the second search was in vain; the third is due two seconds after it, not one. */
+    @Test
+    void anotherTrackerGoesOnLookingForSomebody() {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
+            rendered.frames().stream().filter(frame -> frame.timeS() < 1.5).forEach(BodyArmTrackerTest::darken);
+            assertGoesOn(rendered.player(), rendered.frames(), List.of(10));
+        }
+    }
+
+    private static void darken(Frame frame) {
+        frame.grey().put(Scalar.BLACK);
     }
 
     /** Shifted by as much as makes a new region necessary, once at a time when poses are still taken often. */
