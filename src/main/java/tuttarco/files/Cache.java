@@ -77,8 +77,17 @@ public final class Cache {
             sum += stored.bytes();
             if (abandoned || !stored.unfinished() && !stored.file().equals(justWritten) && sum > largestBytes) {
                 sum -= stored.bytes();
-                Files.deleteIfExists(stored.file());
+                remove(stored.file());
             }
+        }
+    }
+
+    /** Removes a file, unless another program holds it: a later one will. */
+    static void remove(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException held) {
+            return;
         }
     }
 

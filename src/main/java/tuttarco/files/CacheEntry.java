@@ -116,11 +116,6 @@ public final class CacheEntry {
 
     /** Takes the entry away where that can be done: its content can't be used after all. */
     public void drop() {
-        try {
-            Files.deleteIfExists(file);
-        } catch (IOException kept) {
-            // it will be overwritten
-            return;
-        }
+        Cache.remove(file);
     }
 }
