@@ -70,7 +70,7 @@ class HouseTest {
             .whereLayer("pose")
             .mayOnlyAccessLayers("files", "seats", "video")
             .whereLayer("tracks")
-            .mayOnlyAccessLayers("bow", "seats", "signal", "video", "pose")
+            .mayOnlyAccessLayers("bow", "files", "seats", "signal", "video", "pose")
             .whereLayer("strokes")
             .mayOnlyAccessLayers("bow", "seats", "signal", "tracks")
             .whereLayer("seating")

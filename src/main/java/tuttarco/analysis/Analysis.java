@@ -14,6 +14,7 @@ import tuttarco.bow.Instrument;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
+import tuttarco.files.Cache;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Sha256;
@@ -46,8 +47,14 @@ public final class Analysis {
         this.programVersion = programVersion;
     }
 
+    /** The standard analysis, which keeps nothing. */
     public static Analysis standard(String programVersion) {
-        return new Analysis(SectionReader.standard(), CompareSettings.DEFAULT, programVersion);
+        return standard(programVersion, Optional.empty());
+    }
+
+    /** The standard analysis; tracks are kept in the cache for another run. */
+    public static Analysis standard(String programVersion, Optional<Cache> cache) {
+        return new Analysis(SectionReader.standard(cache), CompareSettings.DEFAULT, programVersion);
     }
 
     /**

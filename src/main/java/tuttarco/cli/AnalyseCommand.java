@@ -33,12 +33,15 @@ final class AnalyseCommand implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private Path out;
 
+    @Mixin
+    private CacheOption kept;
+
     @Override
     public Integer call() throws Exception {
         WholeFolder.requireNoFile(out);
         AnalysedTake analysed;
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
-            analysed = Analysis.standard(Version.number()).of(take, progress::reached);
+            analysed = Analysis.standard(Version.number(), kept.cache()).of(take, progress.ofReading());
         }
         WholeFolder.write(out, folder -> {
             for (Output output : Outputs.all()) {

@@ -52,6 +52,9 @@ final class StrokesCommand implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private Path out;
 
+    @Mixin
+    private CacheOption kept;
+
     @Override
     public Integer call() throws Exception {
         if (players.stream().map(Player::label).distinct().count() < players.size()) {
@@ -60,7 +63,7 @@ final class StrokesCommand implements Callable<Integer> {
         WholeFolder.requireNoFile(out);
         SectionReading reading;
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
-            reading = SectionReader.standard().read(video, players, progress::reached);
+            reading = SectionReader.standard(kept.cache()).read(video, players, progress.ofReading());
         }
         WholeFolder.write(out, folder -> {
             try (Writer csv = Files.newBufferedWriter(folder.resolve("strokes.csv"))) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
+import tuttarco.analysis.SectionReader;
 
 /** Shows how far a piece of work has come, counted in seconds of the clip or in percent. */
 interface WorkProgress extends AutoCloseable {
@@ -14,6 +15,24 @@ interface WorkProgress extends AutoCloseable {
      */
     void reached(double done, double total);
 
+    /** Says a sentence amid the work. */
+    void said(String sentence);
+
+    /** This progress, told by the reading of a section. */
+    default SectionReader.Progress ofReading() {
+        return new SectionReader.Progress() {
+            @Override
+            public void reached(double clipTimeS, double lengthS) {
+                WorkProgress.this.reached(clipTimeS, lengthS);
+            }
+
+            @Override
+            public void said(String sentence) {
+                WorkProgress.this.said(sentence);
+            }
+        };
+    }
+
     @Override
     void close();
 
@@ -21,6 +40,9 @@ interface WorkProgress extends AutoCloseable {
     final class Silent implements WorkProgress {
         @Override
         public void reached(double done, double total) {}
+
+        @Override
+        public void said(String sentence) {}
 
         @Override
         public void close() {}
@@ -45,6 +67,11 @@ interface WorkProgress extends AutoCloseable {
         public void reached(double done, double total) {
             bar.maxHint(total > 0 ? Math.round(total * STEPS_PER_UNIT) : -1);
             bar.stepTo(Math.round(done * STEPS_PER_UNIT));
+        }
+
+        @Override
+        public void said(String sentence) {
+            bar.setExtraMessage(sentence);
         }
 
         @Override
@@ -77,6 +104,12 @@ interface WorkProgress extends AutoCloseable {
             said = done;
             String ofAll = total > 0 ? String.format(Locale.ROOT, " of %.0f %s", total, unit) : "";
             err.println(String.format(Locale.ROOT, "%s: %.0f", task, done) + (total > 0 ? ofAll : " " + unit));
+            err.flush();
+        }
+
+        @Override
+        public void said(String sentence) {
+            err.println(sentence);
             err.flush();
         }
 

@@ -9,6 +9,9 @@ public interface ArmTrackers extends AutoCloseable {
     /** A tracker for one player; the caller closes it before this. */
     ArmTracker of(Player player);
 
+    /** Names all that makes these trackers see what others do not; the same text, the same tracks. */
+    String kind();
+
     @Override
     void close();
 
@@ -18,6 +21,11 @@ public interface ArmTrackers extends AutoCloseable {
             @Override
             public ArmTracker of(Player player) {
                 return new FlowArmTracker(player);
+            }
+
+            @Override
+            public String kind() {
+                return "optical flow";
             }
 
             @Override
@@ -36,6 +44,11 @@ public interface ArmTrackers extends AutoCloseable {
             @Override
             public ArmTracker of(Player player) {
                 return new BodyArmTracker(player, nets, section, pace);
+            }
+
+            @Override
+            public String kind() {
+                return "optical flow and poses by " + model.sha256();
             }
 
             @Override

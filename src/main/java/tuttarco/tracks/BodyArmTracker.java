@@ -1,5 +1,6 @@
 package tuttarco.tracks;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumMap;
@@ -10,6 +11,7 @@ import tuttarco.pose.Crop;
 import tuttarco.pose.PersonFinder;
 import tuttarco.pose.PoseNets;
 import tuttarco.seats.Player;
+import tuttarco.seats.SeatBox;
 import tuttarco.video.Frame;
 
 /**
@@ -61,6 +63,41 @@ public final class BodyArmTracker implements ArmTracker {
         int motions;
         final Map<Hand, HandFollower> hands = new EnumMap<>(Hand.class);
 
+        /**
+         * Starts with the first pose.
+         *
+         * @param box the region about it, within the picture
+         */
+        Following(KeyPose start, SeatBox box) {
+            crop = Crop.around(start.pose());
+            region = BodyRegion.around(start);
+            flow = new CellFlow(box, region.shoulderWidthPx());
+            for (Hand hand : Hand.values()) {
+                hands.put(hand, new HandFollower(start.hand(hand)));
+            }
+        }
+
+        void lookAt(BodyRegion around, SeatBox box) {
+            flow.close();
+            region = around;
+            flow = new CellFlow(box, around.shoulderWidthPx());
+        }
+
+        void note(Memo memo) throws IOException {
+            crop = memo.value(Crop.class, crop);
+            BodyRegion around = memo.value(BodyRegion.class, region);
+            SeatBox box = memo.value(SeatBox.class, flow.grid().region());
+            if (!around.equals(region) || !box.equals(flow.grid().region())) {
+                lookAt(around, box);
+            }
+            flow.note(memo);
+            motions = memo.count(motions);
+            memo.flags(dark, motions);
+            for (HandFollower hand : hands.values()) {
+                hand.note(memo);
+            }
+        }
+
         @Override
         public void close() {
             flow.close();
@@ -111,8 +148,8 @@ public final class BodyArmTracker implements ArmTracker {
             nextPoseS = frame.timeS() + pace.atOnceS();
         }
         if (now.region.left(key)) {
-            now.flow.close();
-            lookAround(now, key, frame);
+            BodyRegion around = BodyRegion.around(key);
+            now.lookAt(around, box(around, frame));
         }
     }
 
@@ -135,18 +172,11 @@ public final class BodyArmTracker implements ArmTracker {
 
     private void start(KeyPose key, Frame frame) {
         poses.add(key);
-        Following now = new Following();
-        now.crop = Crop.around(key.pose());
-        for (Hand hand : Hand.values()) {
-            now.hands.put(hand, new HandFollower(key.hand(hand)));
-        }
-        lookAround(now, key, frame);
-        following = Optional.of(now);
+        following = Optional.of(new Following(key, box(BodyRegion.around(key), frame)));
     }
 
-    private static void lookAround(Following now, KeyPose key, Frame frame) {
-        now.region = BodyRegion.around(key);
-        now.flow = new CellFlow(now.region.box(frame.grey().cols(), frame.grey().rows()), now.region.shoulderWidthPx());
+    private static SeatBox box(BodyRegion around, Frame frame) {
+        return around.box(frame.grey().cols(), frame.grey().rows());
     }
 
     private void follow(Following now, Frame frame) {
@@ -154,6 +184,24 @@ public final class BodyArmTracker implements ArmTracker {
         if (moved.isPresent()) {
             now.hands.values().forEach(h -> h.accept(moved.get(), now.flow.grid(), now.region.shoulderWidthPx()));
             now.dark.set(now.motions++, now.flow.luma() < FlowArmTracker.DARK_LUMA);
+        }
+    }
+
+    @Override
+    public void recall(Frame frame) {
+        byFlow.recall(frame);
+        following.ifPresent(now -> now.flow.recall(frame));
+    }
+
+    @Override
+    public void note(Memo memo) throws IOException {
+        byFlow.note(memo);
+        memo.list(KeyPose.class, poses);
+        nextPoseS = memo.number(nextPoseS);
+        searchS = memo.number(searchS);
+        if (!poses.isEmpty()) {
+            following = following.or(() -> Optional.of(new Following(poses.get(0), player.seat())));
+            following.get().note(memo);
         }
     }
 

@@ -1,8 +1,11 @@
 package tuttarco.tracks;
 
+import java.io.IOException;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import tuttarco.seats.SeatBox;
 import tuttarco.video.Frame;
@@ -135,6 +138,20 @@ final class CellFlow implements AutoCloseable {
         }
         Seen earlier = recent.getFirst();
         return Optional.of(new Motion(earlier.timeS(), frame.timeS(), shift(earlier.picture(), now)));
+    }
+
+    /** Times of the frames still compared with; their pictures are {@linkplain #recall recalled}. */
+    void note(Memo memo) throws IOException {
+        List<Double> timesS = new ArrayList<>(recent.stream().map(Seen::timeS).toList());
+        memo.list(Double.class, timesS);
+        timesS.stream().skip(recent.size()).forEach(timeS -> recent.addLast(new Seen(timeS, SeatPyramid.empty())));
+    }
+
+    /** Takes the picture of a frame still compared with from the clip again. */
+    void recall(Frame frame) {
+        recent.stream()
+                .filter(seen -> seen.timeS() == frame.timeS())
+                .forEach(seen -> scaler.scale(frame.grey(), seen.picture()));
     }
 
     /** Whether the second frame kept is nearer to the wanted age than the first. */

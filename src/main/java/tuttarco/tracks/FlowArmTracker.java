@@ -1,5 +1,6 @@
 package tuttarco.tracks;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -67,6 +68,22 @@ public final class FlowArmTracker implements ArmTracker {
             placeY.addElement(bow.placeY());
             dark.add(flow.luma() < DARK_LUMA);
         }
+    }
+
+    @Override
+    public void recall(Frame frame) {
+        flow.recall(frame);
+    }
+
+    @Override
+    public void note(Memo memo) throws IOException {
+        flow.note(memo);
+        memo.series(timesS);
+        memo.series(vx);
+        memo.series(vy);
+        memo.series(placeX);
+        memo.series(placeY);
+        memo.list(Boolean.class, dark);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package tuttarco.tracks;
 
+import java.io.IOException;
 import org.apache.commons.math3.util.ResizableDoubleArray;
 import tuttarco.signal.LocalQuadratic;
 
@@ -88,6 +89,13 @@ final class HandFollower {
     private double stepS() {
         int n = timesS.getNumElements();
         return n < 2 ? 0 : timesS.getElement(n - 1) - timesS.getElement(n - 2);
+    }
+
+    void note(Memo memo) throws IOException {
+        memo.series(timesS);
+        memo.series(vx);
+        memo.series(vy);
+        place = memo.value(KeyPose.Place.class, place);
     }
 
     double[] timesS() {

@@ -1,9 +1,9 @@
 package tuttarco.tracks;
 
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -12,6 +12,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
+import tuttarco.files.CacheEntry;
+import tuttarco.files.OutputException;
 import tuttarco.seats.Player;
 import tuttarco.video.Clip;
 import tuttarco.video.Frame;
@@ -43,54 +45,115 @@ public final class SectionTracker {
     @FunctionalInterface
     public interface Progress {
         void reached(double clipTimeS);
+
+        /** An earlier run came so far, and this one goes on from there. */
+        default void goesOn(double fromS) {}
+
+        /** An earlier run came to the end; there is nothing left to do. */
+        default void known() {}
+
+        /** What was seen can't be kept for another run. */
+        default void notKept(OutputException why) {}
     }
 
-    /** Tracks of all players and the end of what could be read, seconds; zero if there was no frame. */
-    public record Tracked(List<ArmTrack> tracks, double endS) {}
+    /**
+     * Tracks of all players.
+     *
+     * @param endS end of what could be read, seconds; zero if there was no frame
+     * @param ending where reading the clip ended
+     */
+    public record Tracked(List<ArmTrack> tracks, double endS, Clip.Ending ending) {}
 
     /**
-     * Reads the clip to its end.
+     * Reads the clip to its end, without keeping anything for another run.
      *
      * @throws InterruptedException if the thread was interrupted; nothing is left running
      */
     public Tracked track(Clip clip, List<Player> players, Progress progress) throws InterruptedException {
+        try (SectionArms arms = arms(players)) {
+            read(clip, arms, progress, new Checkpoints(Optional.empty(), progress));
+            return arms.finish();
+        }
+    }
+
+    /**
+     * Reads the clip to its end, or goes on where an earlier run stopped; the result is the same.
+     *
+     * @param kept where what was seen is kept for another run
+     * @throws UnreadableMemoException if what was kept is of no use after all; start again with new trackers
+     * @throws InterruptedException if the thread was interrupted; nothing is left running, and what was seen is kept
+     */
+    public Tracked track(Clip clip, List<Player> players, Progress progress, CacheEntry kept)
+            throws InterruptedException, UnreadableMemoException {
+        try (SectionArms arms = arms(players)) {
+            Optional<InputStream> earlier = kept.open();
+            if (earlier.isPresent()) {
+                arms.takeUp(earlier.get());
+            }
+            if (arms.ended()) {
+                progress.known();
+            } else {
+                read(clip, arms, progress, new Checkpoints(Optional.of(kept), progress));
+            }
+            return arms.finish();
+        }
+    }
+
+    private SectionArms arms(List<Player> players) {
+        return new SectionArms(players.stream().map(trackers).toList());
+    }
+
+    private void read(Clip clip, SectionArms arms, Progress progress, Checkpoints checkpoints)
+            throws InterruptedException {
         opencv_core.setNumThreads(1);
         ExecutorService pool = Executors.newFixedThreadPool(workers);
-        List<ArmTracker> arms = players.stream().map(trackers).toList();
         try (Batch one = new Batch();
                 Batch other = new Batch()) {
             try {
-                return track(clip, arms, progress, pool, one, other);
+                read(clip, arms, progress, checkpoints, pool, one, other);
             } finally {
                 // the pictures are freed next: nobody may still look at them
                 pool.shutdownNow();
                 awaitEnd(pool);
             }
-        } finally {
-            arms.forEach(ArmTracker::close);
+        } catch (InterruptedException e) {
+            checkpoints.keep(arms);
+            throw e;
         }
+        checkpoints.keep(arms);
     }
 
-    private static Tracked track(
-            Clip clip, List<ArmTracker> arms, Progress progress, ExecutorService pool, Batch one, Batch other)
+    private static void read(
+            Clip clip,
+            SectionArms arms,
+            Progress progress,
+            Checkpoints checkpoints,
+            ExecutorService pool,
+            Batch one,
+            Batch other)
             throws InterruptedException {
+        double earlierS = arms.reachedS();
+        if (earlierS > 0) {
+            progress.goesOn(earlierS);
+        }
         Batch filling = one;
         Batch working = other;
         List<Future<Void>> running = List.of();
         Optional<Frame> last = Optional.empty();
         while (filling.fill(clip)) {
             await(running);
+            checkpoints.keepNowAndThen(arms);
             Batch full = filling;
             filling = working;
             working = full;
-            running = submit(pool, arms, full.frames());
+            running = arms.submit(pool, full.frames());
             last = Optional.of(full.frames().get(full.frames().size() - 1));
-            progress.reached(last.get().timeS());
+            if (last.get().timeS() > earlierS) {
+                progress.reached(last.get().timeS());
+            }
         }
         await(running);
-        double endS = last.map(SectionTracker::endOf).orElse(0.0);
-        arms.forEach(ArmTracker::settle);
-        return new Tracked(arms.stream().map(a -> a.finish(endS)).toList(), endS);
+        arms.end(last.map(SectionTracker::endOf).orElse(0.0), clip.ending());
     }
 
     /** When the clip's last frame ends: it lasts as long as a frame on average. */
@@ -112,18 +175,6 @@ public final class SectionTracker {
         if (interrupted) {
             Thread.currentThread().interrupt();
         }
-    }
-
-    private static List<Future<Void>> submit(ExecutorService pool, List<ArmTracker> arms, List<Frame> frames) {
-        List<Future<Void>> running = new ArrayList<>();
-        for (ArmTracker arm : arms) {
-            Callable<Void> work = () -> {
-                frames.forEach(arm::accept);
-                return null;
-            };
-            running.add(pool.submit(work));
-        }
-        return running;
     }
 
     private static void await(List<Future<Void>> running) throws InterruptedException {

@@ -136,20 +136,39 @@ public final class Clip implements AutoCloseable {
     }
 
     /**
-     * What to tell the user about the clip once it is read to its end: one sentence if its tail was missing or damaged,
-     * empty if all was well.
+     * Where reading a clip ended.
+     *
+     * @param lastTimeS time of the last frame, seconds; negative infinity if there was none
+     * @param broken whether what follows is damaged
      */
+    public record Ending(double lastTimeS, boolean broken) {}
+
+    /** Where reading has come to; the end once no frame is left. */
+    public Ending ending() {
+        return new Ending(lastTimeS, broken);
+    }
+
+    /** What to tell the user about the clip once it is read to its end; see {@link #trouble(Ending)}. */
     public Optional<String> trouble() {
-        boolean cutOff =
-                facts.durationS().filter(d -> lastTimeS < d - TRUNCATED_S).isPresent();
-        if (!broken && !cutOff) {
+        return trouble(ending());
+    }
+
+    /**
+     * What to tell the user about a clip that ended so, in this or an earlier run: one sentence if its tail was missing or
+     * damaged, empty if all was well.
+     */
+    public Optional<String> trouble(Ending ending) {
+        boolean cutOff = facts.durationS()
+                .filter(d -> ending.lastTimeS() < d - TRUNCATED_S)
+                .isPresent();
+        if (!ending.broken() && !cutOff) {
             return Optional.empty();
         }
         return Optional.of(String.format(
                 java.util.Locale.ROOT,
                 "%s could be read up to %.1f s only%s; what follows is missing here.",
                 InputBytes.name(file),
-                Math.max(0, lastTimeS),
+                Math.max(0, ending.lastTimeS()),
                 facts.durationS()
                         .map(d -> String.format(java.util.Locale.ROOT, " of %.1f s", d))
                         .orElse("")));

@@ -52,7 +52,13 @@ class StrokesBenchmark {
             Path tiled = folder.resolve("tiled-" + copies + ".mp4");
             TiledSection section = TiledSection.write(violin, tiled, copies);
             List<String> strokes = new ArrayList<>(List.of(
-                    "tuttarco.cli.Main", "strokes", tiled.toString(), "--quiet", "--out", folder.resolve("out") + ""));
+                    "tuttarco.cli.Main",
+                    "strokes",
+                    tiled.toString(),
+                    "--quiet",
+                    "--no-cache",
+                    "--out",
+                    folder.resolve("out") + ""));
             for (Player p : section.players()) {
                 strokes.addAll(List.of("--player", p.label() + ":" + p.seat() + ":violin:camera"));
             }

@@ -2,6 +2,7 @@ package tuttarco.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -66,6 +67,40 @@ class AnalyseCommandTest {
                 header(out.resolve("divergences.csv")));
         assertEquals(1 + 2 * 6, Files.readAllLines(out.resolve("beats.csv")).size(), "two players of six beats");
         assertTrue(shell.out().contains(out.resolve("report.html").toString()), shell.out());
+    }
+
+    /** The clip is not followed again, and still the report is another. */
+    @Test
+    void otherBeatsAreComparedWithTheArmsAsFollowedBefore() throws Exception {
+        Path cache = folder.resolve("cache");
+        Shell first = Shell.run("analyse", take, "--cache", cache, "--out", folder.resolve("first"));
+        assertEquals(0, first.code(), first.err());
+        assertFalse(first.err().contains("earlier run"), first.err());
+
+        Files.writeString(
+                given.resolve("quick.csv"), "bar,beat,time_s\n1,1,0\n1,2,0.4\n1,3,0.8\n2,1,1.2\n2,2,1.6\n2,3,2\n");
+        Path other =
+                Files.writeString(given.resolve("other.take.json"), TinyTake.JSON.replace("beats.csv", "quick.csv"));
+        Shell second = Shell.run("analyse", other, "--cache", cache, "--out", folder.resolve("second"));
+        assertEquals(0, second.code(), second.err());
+        assertTrue(second.err().contains("The arms were followed in an earlier run."), second.err());
+        assertEquals(
+                Files.readString(folder.resolve("first/strokes.csv")),
+                Files.readString(folder.resolve("second/strokes.csv")));
+        assertNotEquals(
+                Files.readString(folder.resolve("first/beats.csv")),
+                Files.readString(folder.resolve("second/beats.csv")));
+    }
+
+    @Test
+    void withoutACacheNothingIsKept() throws IOException {
+        assertEquals(
+                0,
+                Shell.run("analyse", take, "--no-cache", "--out", folder.resolve("out"))
+                        .code());
+        Shell second = Shell.run("analyse", take, "--no-cache", "--out", folder.resolve("out"));
+        assertFalse(second.err().contains("earlier run"), second.err());
+        assertEquals(Set.of("out"), names(folder));
     }
 
     @Test

@@ -40,6 +40,8 @@ class MainTest {
             analyse --loudly a --out d   | --loudly
             strokes clip.mp4 --out d     | --player
             demo                         | --out
+            analyse a --out d --cache    | --cache
+            analyse a --out d --cache c --no-cache | --no-cache
             seats clip.mp4               | --out
             seats clip.mp4 --out seats.json                      | .take.json
             seats clip.mp4 --out .take.json                      | .take.json
@@ -126,8 +128,11 @@ class MainTest {
         String[] words = switch (line) {
             case "--help" ->
                 new String[] {"analyse", "seats", "strokes", "demo", "  2 ", "  3 ", "  4 ", "  5 ", "130"};
-            case "analyse --help" -> new String[] {"TAKE", "--out", "--quiet", "--version"};
-            default -> new String[] {"VIDEO", "--player", "INSTRUMENT", "FACING", "auto", "--out", "--quiet"};
+            case "analyse --help" -> new String[] {"TAKE", "--out", "--cache", "--no-cache", "--quiet", "--version"};
+            default ->
+                new String[] {
+                    "VIDEO", "--player", "INSTRUMENT", "FACING", "auto", "--out", "--cache", "--no-cache", "--quiet"
+                };
         };
         for (String word : words) {
             assertTrue(help.contains(word), word + " is missing in " + help);

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import tuttarco.video.TestClips;
 
 /** A take of three seconds: two players whose bow hands, textured discs, change direction every half second. */
-final class TinyTake {
+public final class TinyTake {
     static final String JSON = """
             {
               "version": 1,
@@ -52,7 +52,7 @@ final class TinyTake {
         return Files.writeString(folder.resolve("tiny.take.json"), JSON);
     }
 
-    static void writeClip(Path file, int frames, double framesPerS) throws Exception {
+    public static void writeClip(Path file, int frames, double framesPerS) throws Exception {
         int[][] ground = texture(1);
         int[][] hand = texture(2);
         DoubleFunction<BufferedImage> picture = timeS -> picture(ground, hand, timeS);

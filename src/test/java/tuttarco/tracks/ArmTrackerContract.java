@@ -1,16 +1,25 @@
 package tuttarco.tracks;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.bytedeco.javacpp.indexer.UByteIndexer;
 import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
+import org.bytedeco.opencv.opencv_core.Scalar;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -48,21 +57,27 @@ abstract class ArmTrackerContract {
     }
 
     private ArmTrack swing(Player player, double framesPerS, double noise) {
+        int frames = (int) (lengthS() * framesPerS);
+        try (ArmTracker tracker = tracker(player)) {
+            swing(player, frames, framesPerS, noise, tracker::accept);
+            return tracker.finish(frames / framesPerS);
+        }
+    }
+
+    /** Shows frames of a swinging hand; each is valid until the next. */
+    private static void swing(Player player, int frames, double framesPerS, double noise, Consumer<Frame> to) {
         DownBow down = DownBow.of(player.instrument(), player.facing().orElseThrow());
         Random random = new Random(7);
         int[][] ground = texture(random);
         int[][] hand = texture(random);
-        try (ArmTracker tracker = tracker(player);
-                Mat grey = new Mat(SIDE_PX, SIDE_PX, opencv_core.CV_8UC1)) {
-            int frames = (int) (lengthS() * framesPerS);
+        try (Mat grey = new Mat(SIDE_PX, SIDE_PX, opencv_core.CV_8UC1)) {
             for (int i = 0; i < frames; i++) {
                 double timeS = i / framesPerS;
                 double x = SIDE_PX * (0.5 + 0.1 * down.x()) + 2 * SWING_PX * down.x() * run(timeS);
                 double y = SIDE_PX * 0.5 + 2 * SWING_PX * down.y() * run(timeS);
                 paint(grey, ground, hand, x, y, noise, random);
-                tracker.accept(new Frame(i, timeS, grey));
+                to.accept(new Frame(i, timeS, grey));
             }
-            return tracker.finish(frames / framesPerS);
         }
     }
 
@@ -194,6 +209,78 @@ abstract class ArmTrackerContract {
             assertEquals(
                     ArmSample.Reason.TOO_FEW_FRAMES,
                     assertInstanceOf(ArmSample.Lost.class, sample).reason());
+        }
+    }
+
+    private static byte[] noted(ArmTracker tracker) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            tracker.note(new WrittenMemo(bytes));
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+        return bytes.toByteArray();
+    }
+
+    /**
+     * Another tracker that goes on from what was noted after any of the frames comes to the same track, number by number,
+     * and notes the same at the end.
+     *
+     * @param after how many frames were seen before what was seen was noted
+     */
+    void assertGoesOn(Player player, List<Frame> frames, List<Integer> after) {
+        double endS = frames.get(frames.size() - 1).timeS();
+        List<byte[]> notes = new ArrayList<>();
+        ArmTrack whole;
+        try (ArmTracker tracker = tracker(player)) {
+            notes.add(noted(tracker));
+            for (Frame frame : frames) {
+                tracker.accept(frame);
+                notes.add(noted(tracker));
+            }
+            whole = tracker.finish(endS);
+        }
+        assertTrue(whole.samples().size() > frames.size() / 3, whole.toString());
+        for (int k : after) {
+            try (ArmTracker tracker = tracker(player)) {
+                tracker.note(new ReadMemo(new ByteArrayInputStream(notes.get(k))));
+                frames.subList(0, k).forEach(tracker::recall);
+                frames.subList(k, frames.size()).forEach(tracker::accept);
+                assertArrayEquals(notes.get(frames.size()), noted(tracker), "after " + k);
+                assertEquals(whole, tracker.finish(endS), "after " + k);
+            } catch (IOException e) {
+                throw new AssertionError(e);
+            }
+        }
+    }
+
+    /** At 50 frames a second some are passed over: the memo then lies between two that are used. A few are dark. */
+    @ParameterizedTest
+    @ValueSource(doubles = {25, 50})
+    void anotherTrackerGoesOnFromAnyFrame(double framesPerS) {
+        Player player = player(Instrument.VIOLIN, Facing.CAMERA, ALL);
+        List<Frame> frames = new ArrayList<>();
+        Consumer<Frame> keep =
+                f -> frames.add(new Frame(f.index(), f.timeS(), f.grey().clone()));
+        swing(player, 24, framesPerS, 2, keep);
+        frames.subList(8, 12).forEach(frame -> frame.grey().put(Scalar.BLACK));
+        assertGoesOn(player, frames, IntStream.rangeClosed(0, 24).boxed().toList());
+        frames.forEach(frame -> frame.grey().close());
+    }
+
+    @Test
+    void aMemoCutOffAnywhereIsRefused() {
+        Player player = player(Instrument.VIOLIN, Facing.CAMERA, ALL);
+        byte[] noted;
+        try (ArmTracker tracker = tracker(player)) {
+            swing(player, 6, 30, 2, tracker::accept);
+            noted = noted(tracker);
+        }
+        for (int length = 0; length < noted.length; length++) {
+            byte[] part = Arrays.copyOf(noted, length);
+            try (ArmTracker tracker = tracker(player)) {
+                assertThrows(IOException.class, () -> tracker.note(new ReadMemo(new ByteArrayInputStream(part))));
+            }
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
+import org.bytedeco.opencv.opencv_core.Scalar;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -140,6 +141,47 @@ class BodyArmTrackerTest extends ArmTrackerContract {
         int top = Math.max(0, y);
         return new SeatBox(
                 left, top, Math.min(widthPx, x + seat.widthPx()) - left, Math.min(heightPx, y + seat.heightPx()) - top);
+    }
+
+    /** The first memo is of nobody seen yet, the others of a body that is followed. */
+    @Test
+    void anotherTrackerGoesOnWithABodyThatIsFollowed() {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
+            int n = rendered.frames().size();
+            rendered.frames().subList(10, 14).forEach(BodyArmTrackerTest::darken);
+            assertGoesOn(rendered.player(), rendered.frames(), List.of(0, 1, 2, 3, 20, n / 2, n - 1, n));
+        }
+    }
+
+    /** The player comes when the second search was in vain; the third is due two seconds after it, not one. */
+    @Test
+    void anotherTrackerGoesOnLookingForSomebody() {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
+            rendered.frames().stream().filter(frame -> frame.timeS() < 1.5).forEach(BodyArmTrackerTest::darken);
+            assertGoesOn(rendered.player(), rendered.frames(), List.of(10));
+        }
+    }
+
+    private static void darken(Frame frame) {
+        frame.grey().put(Scalar.BLACK);
+    }
+
+    /** Shifted by as much as makes a new region necessary, once at a time when poses are still taken often. */
+    @Test
+    void anotherTrackerGoesOnWithABodyThatMoved() {
+        try (RenderedPlayer rendered = RenderedPlayer.brief(Instrument.VIOLIN)) {
+            List<Frame> frames = rendered.frames().stream()
+                    .map(frame -> frame.index() < 20 ? frame : shifted(frame, 60))
+                    .toList();
+            assertGoesOn(rendered.player(), frames, List.of(19, 21, 30, 45));
+            frames.subList(20, frames.size()).forEach(frame -> frame.grey().close());
+        }
+    }
+
+    private static Frame shifted(Frame frame, int px) {
+        Mat moved = new Mat();
+        opencv_core.copyMakeBorder(frame.grey(), moved, 0, 0, px, 0, opencv_core.BORDER_REPLICATE);
+        return new Frame(frame.index(), frame.timeS(), moved);
     }
 
     @Test
