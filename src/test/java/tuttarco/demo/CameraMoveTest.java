@@ -26,7 +26,7 @@ class CameraMoveTest {
 
     @Test
     void aCutLeavesTheFirstHalfAsItIsAndFramesTheSecondAnew() {
-        Hands hands = moving(new CameraMove.Cuts(new Framing(0.5, 0.1, 0)));
+        Hands hands = moving(new CameraMove.Cuts(new Framing(0.5, 0.1, 0), List.of(0.5), 0));
         assertAt(120, 90, hands, 120, 90, 0);
         assertAt(120, 90, hands, 120, 90, END_S / 2 - 0.001);
         assertAt(80 + 1.5 * 40 + 16, 60 + 1.5 * 30, hands, 120, 90, END_S / 2 + 0.001);
@@ -40,7 +40,9 @@ class CameraMoveTest {
         assertEquals(
                 8 + 48, moving(new CameraMove.Drifts(new Framing(0, 0.3, 0.1))).farthestPx());
         assertEquals(
-                8 + 36, moving(new CameraMove.Cuts(new Framing(0, 0.1, -0.3))).farthestPx());
+                8 + 36,
+                moving(new CameraMove.Cuts(new Framing(0, 0.1, -0.3), List.of(0.5), 0))
+                        .farthestPx());
     }
 
     @ParameterizedTest
