@@ -3,6 +3,7 @@ package tuttarco.analysis;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import tuttarco.files.InputBytes;
@@ -20,9 +21,13 @@ import tuttarco.tracks.Hand;
 import tuttarco.tracks.SectionTracker;
 import tuttarco.tracks.SectionTracker.Tracked;
 import tuttarco.video.Clip;
+import tuttarco.video.Shot;
 
 /** From a clip and its seats to what each player's bow did. The marking is unknown here. */
 public final class SectionReader {
+    /** So many stretches of time are named in one sentence. */
+    private static final int MOST_SPANS = 5;
+
     private final Supplier<ArmTrackers> trackers;
     private final StrokeReader reader;
     private final int workers;
@@ -101,6 +106,7 @@ public final class SectionReader {
     private static List<String> notes(Clip clip, List<ArmTrack> tracks, List<Reading> readings) {
         List<String> notes = new ArrayList<>();
         clip.trouble().ifPresent(notes::add);
+        otherViews(tracks.get(0)).ifPresent(notes::add);
         notes.addAll(leftHands(tracks));
         for (Reading reading : readings) {
             if (unseen(reading)) {
@@ -109,6 +115,31 @@ public final class SectionReader {
             }
         }
         return notes;
+    }
+
+    /** When the clip does not show what it started with: the same for all players. */
+    private static Optional<String> otherViews(ArmTrack track) {
+        List<String> spans = new ArrayList<>();
+        double fromS = Double.NaN;
+        for (int i = 0; i <= track.shots().size(); i++) {
+            boolean ends = i == track.shots().size();
+            boolean other = !ends && track.shots().get(i).view() != Shot.View.FIRST;
+            double timeS = ends ? track.endS() : track.shots().get(i).startS();
+            if (other && Double.isNaN(fromS)) {
+                fromS = timeS;
+            } else if (!other && !Double.isNaN(fromS)) {
+                spans.add(String.format(Locale.ROOT, "%.1f to %.1f s", fromS, timeS));
+                fromS = Double.NaN;
+            }
+        }
+        if (spans.isEmpty()) {
+            return Optional.empty();
+        }
+        String more = spans.size() > MOST_SPANS ? " and " + (spans.size() - MOST_SPANS) + " times more" : "";
+        return Optional.of("Nobody is read from "
+                + String.join(", ", spans.subList(0, Math.min(MOST_SPANS, spans.size())))
+                + more + ", where the clip shows another view than at its start, in which the seats are;"
+                + " to read another view, make a clip and a take of its own for it.");
     }
 
     /** Bows in left hands: a mirrored picture if most are, else players to look at. */

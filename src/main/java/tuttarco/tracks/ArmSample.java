@@ -48,7 +48,9 @@ public sealed interface ArmSample {
         /** The seat box is too small to hold an arm. */
         TOO_SMALL,
         /** Too few frames a second to tell one stroke from the next. */
-        TOO_FEW_FRAMES
+        TOO_FEW_FRAMES,
+        /** Another view is shown than the one the seat was drawn in, or a dissolve. */
+        OTHER_VIEW
     }
 
     private static void requireSign(double sign) {

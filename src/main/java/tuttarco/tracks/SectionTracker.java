@@ -15,6 +15,7 @@ import org.bytedeco.opencv.opencv_core.Mat;
 import tuttarco.seats.Player;
 import tuttarco.video.Clip;
 import tuttarco.video.Frame;
+import tuttarco.video.Shots;
 
 /**
  * Follows all bow arms of a section in one pass over the clip. While one batch of frames is decoded, the batch before is
@@ -57,10 +58,11 @@ public final class SectionTracker {
         opencv_core.setNumThreads(1);
         ExecutorService pool = Executors.newFixedThreadPool(workers);
         List<ArmTracker> arms = players.stream().map(trackers).toList();
-        try (Batch one = new Batch();
+        try (Shots shots = new Shots(clip);
+                Batch one = new Batch();
                 Batch other = new Batch()) {
             try {
-                return track(clip, arms, progress, pool, one, other);
+                return track(shots, arms, progress, pool, one, other);
             } finally {
                 // the pictures are freed next: nobody may still look at them
                 pool.shutdownNow();
@@ -72,7 +74,7 @@ public final class SectionTracker {
     }
 
     private static Tracked track(
-            Clip clip, List<ArmTracker> arms, Progress progress, ExecutorService pool, Batch one, Batch other)
+            Shots clip, List<ArmTracker> arms, Progress progress, ExecutorService pool, Batch one, Batch other)
             throws InterruptedException {
         Batch filling = one;
         Batch working = other;
@@ -145,7 +147,7 @@ public final class SectionTracker {
         private List<Frame> frames = List.of();
 
         /** Fills the batch; false if the clip had no further frame. */
-        boolean fill(Clip clip) {
+        boolean fill(Shots clip) {
             List<Frame> filled = new ArrayList<>();
             while (filled.size() < BATCH) {
                 Optional<Frame> next = clip.next();
@@ -155,9 +157,7 @@ public final class SectionTracker {
                 if (pictures.size() == filled.size()) {
                     pictures.add(new Mat());
                 }
-                Mat own = pictures.get(filled.size());
-                next.get().grey().copyTo(own);
-                filled.add(new Frame(next.get().index(), next.get().timeS(), own));
+                filled.add(next.get().copiedTo(pictures.get(filled.size())));
             }
             frames = List.copyOf(filled);
             return !filled.isEmpty();

@@ -1,0 +1,111 @@
+package tuttarco.tracks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import tuttarco.seats.Player;
+import tuttarco.video.Frame;
+import tuttarco.video.Shot;
+
+/**
+ * Follows one bow arm shot by shot, each anew: nothing seen in one bears on another. Where the clip does not show what it
+ * started with, the seat is somewhere else in the picture, if anywhere, and nothing is followed.
+ */
+final class ArmInShots implements ArmTracker {
+    private record Part(Shot shot, ArmTracker tracker) {}
+
+    private final Player player;
+    private final Function<Shot, ArmTracker> trackers;
+    private final List<Part> parts = new ArrayList<>();
+
+    /**
+     * @param trackers makes the tracker for a shot of the first view
+     */
+    ArmInShots(Player player, Function<Shot, ArmTracker> trackers) {
+        this.player = player;
+        this.trackers = trackers;
+    }
+
+    @Override
+    public void accept(Frame frame) {
+        if (parts.isEmpty() || !last().shot().equals(frame.shot())) {
+            close();
+            parts.add(new Part(frame.shot(), tracker(frame.shot())));
+        }
+        last().tracker().accept(frame);
+    }
+
+    private Part last() {
+        return parts.get(parts.size() - 1);
+    }
+
+    private ArmTracker tracker(Shot shot) {
+        return shot.view() == Shot.View.FIRST ? trackers.apply(shot) : new NoArm(player);
+    }
+
+    @Override
+    public void settle() {
+        parts.forEach(part -> part.tracker().settle());
+    }
+
+    @Override
+    public ArmTrack finish(double endS) {
+        List<ArmTrack> tracks = new ArrayList<>();
+        List<ArmSample> samples = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Part part = parts.get(i);
+            ArmTrack track = part.tracker()
+                    .finish(i + 1 < parts.size() ? parts.get(i + 1).shot().startS() : endS);
+            tracks.add(track);
+            samples.addAll(track.samples());
+            if (track.samples().isEmpty()) {
+                samples.add(new ArmSample.Lost(part.shot().startS(), ArmSample.Reason.TOO_FEW_FRAMES));
+            }
+        }
+        Optional<Hand> bowHand = tracks.stream()
+                .filter(track -> track.bowHand().isPresent())
+                .max(Comparator.comparingInt(track -> track.samples().size()))
+                .flatMap(ArmTrack::bowHand);
+        return new ArmTrack(
+                player,
+                0,
+                endS,
+                samples,
+                bowHand,
+                parts.stream().map(Part::shot).toList());
+    }
+
+    @Override
+    public void close() {
+        if (!parts.isEmpty()) {
+            last().tracker().close();
+        }
+    }
+
+    /** The arm in another view: it is not there. */
+    private static final class NoArm implements ArmTracker {
+        private final Player player;
+        private final List<ArmSample> lost = new ArrayList<>();
+
+        NoArm(Player player) {
+            this.player = player;
+        }
+
+        @Override
+        public void accept(Frame frame) {
+            lost.add(new ArmSample.Lost(frame.timeS(), ArmSample.Reason.OTHER_VIEW));
+        }
+
+        @Override
+        public ArmTrack finish(double endS) {
+            return new ArmTrack(player, 0, endS, lost);
+        }
+
+        @Override
+        public void close() {
+            // no picture is kept
+        }
+    }
+}
