@@ -242,8 +242,7 @@ public final class SceneCatalogue {
         add(
                 "cut",
                 "the second half is another shot",
-                plain.with(SINGLE.filled(0.8)).with(easy.moved(new CameraMove.Cuts(CLOSER, List.of(0.5), 0))),
-                expected);
+                plain.with(SINGLE.filled(0.8)).with(easy.moved(new CameraMove.Cuts(CLOSER, List.of(0.5), 0))));
     }
 
     /** What editors do: the other view is not read, the first is, wherever it shows again. */

@@ -9,7 +9,8 @@ import tuttarco.video.Shot;
  * One bow arm over the whole clip, in time order; a sample a frame, or fewer where frames come very quickly.
  *
  * @param bowHand the hand that bows as the picture shows it, where the player's body was seen
- * @param shots what the clip was cut together from, in time order; no movement goes on from one to the next
+ * @param shots what the clip was cut together from, in time order; each has a sample and no movement goes on from
+ *     one to the next
  */
 public record ArmTrack(
         Player player, double startS, double endS, List<ArmSample> samples, Optional<Hand> bowHand, List<Shot> shots) {

@@ -4,16 +4,21 @@ import static org.bytedeco.opencv.global.opencv_imgproc.INTER_AREA;
 import static org.bytedeco.opencv.global.opencv_imgproc.resize;
 
 import java.util.Arrays;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.linear.SingularValueDecomposition;
 import org.bytedeco.opencv.opencv_core.Mat;
 import org.bytedeco.opencv.opencv_core.Size;
 
 /**
- * A picture as the mean luma of a few hundred cells, brought to mean 0 and standard deviation 1, so that light that
+ * A picture as the mean luma of a thousand cells, brought to mean 0 and standard deviation 1, so that light that
  * flickers or dims as a whole is no change.
  */
 final class Thumbnail {
     /** Cells along each side; so few that noise and compression are averaged out. */
-    static final int SIDE = 16;
+    static final int SIDE = 32;
 
     /** A picture whose cells differ by less than this standard deviation, luma of 255, is as good as blank. */
     private static final double BLANK = 4;
@@ -81,6 +86,40 @@ final class Thumbnail {
             sum += cells[i] * other.cells[i];
         }
         return sum / cells.length;
+    }
+
+    /**
+     * How much of the difference to another picture comes about if this one as a whole moves and grows a little, as a share
+     * of its square: near 1 for a camera that pans or zooms slowly, near 0 where one picture has nothing to do with the
+     * other.
+     */
+    double moved(Thumbnail other) {
+        double[][] ways = new double[cells.length][];
+        double[] difference = new double[cells.length];
+        double all = 0;
+        for (int i = 0; i < cells.length; i++) {
+            double acrossWay = slope(other, i, i % SIDE, 1);
+            double downWay = slope(other, i, i / SIDE, SIDE);
+            ways[i] = new double[] {acrossWay, downWay, middled(i % SIDE) * acrossWay + middled(i / SIDE) * downWay};
+            difference[i] = other.cells[i] - cells[i];
+            all += difference[i] * difference[i];
+        }
+        RealMatrix matrix = new Array2DRowRealMatrix(ways, false);
+        RealVector wanted = new ArrayRealVector(difference, false);
+        RealVector best = new SingularValueDecomposition(matrix).getSolver().solve(wanted);
+        double left = wanted.subtract(matrix.operate(best)).getNorm();
+        return all == 0 ? 0 : 1 - left * left / all;
+    }
+
+    /** How the mean of both pictures rises at a cell from its neighbour on one side to that on the other; 0 at the edge. */
+    private double slope(Thumbnail other, int cell, int place, int step) {
+        return place == 0 || place == SIDE - 1
+                ? 0
+                : (cells[cell + step] + other.cells[cell + step] - cells[cell - step] - other.cells[cell - step]) / 4;
+    }
+
+    private static double middled(int place) {
+        return (place - (SIDE - 1) / 2.0) / (SIDE / 2.0);
     }
 
     /** Whether there is nothing to be seen. */
