@@ -26,8 +26,8 @@ final class ShotDetector {
 
     /**
      * A leap at a cut is at least this large, and this many times as large as any other about it. Measured at cuts to
-     * another view: 2.1 and more, 29 times; at a rendered bow that leaps: 0.39, 2.9 times; without a cut, at the quickest
-     * arm of a real clip: 0.36, 1.9 times; at a rendered head that turns past its hair: 0.30, 4.7 times.
+     * another view: 2.4 and 35 times; at a rendered bow that leaps: 0.47, 2.9 times; without a cut, at the quickest arm of a
+     * real clip: 0.34, 1.8 times; at a rendered head that turns past its hair: 0.28, 3.6 times.
      */
     private static final double LEAST_LEAP = 0.34;
 
