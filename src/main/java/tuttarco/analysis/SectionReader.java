@@ -22,7 +22,6 @@ import tuttarco.strokes.StrokeKind;
 import tuttarco.strokes.StrokeReader;
 import tuttarco.tracks.ArmTrack;
 import tuttarco.tracks.ArmTrackers;
-import tuttarco.tracks.Hand;
 import tuttarco.tracks.SectionTracker;
 import tuttarco.tracks.SectionTracker.Tracked;
 import tuttarco.tracks.TrackKey;
@@ -100,7 +99,7 @@ public final class SectionReader {
                     tracked.tracks(),
                     readings,
                     bows(tracked.tracks(), readings),
-                    notes(clip, tracked));
+                    ReadingNotes.of(clip, tracked));
         }
     }
 
@@ -177,32 +176,6 @@ public final class SectionReader {
 
     private static boolean unseen(Reading reading) {
         return reading.strokes().stream().allMatch(s -> s.kind() == StrokeKind.UNSEEN);
-    }
-
-    private static List<String> notes(Clip clip, Tracked tracked) {
-        List<String> notes = new ArrayList<>();
-        clip.trouble(tracked.ending()).ifPresent(notes::add);
-        notes.addAll(leftHands(tracked.tracks()));
-        notes.addAll(Unseen.notes(tracked.tracks()));
-        return notes;
-    }
-
-    /** Bows in left hands: a mirrored picture if most are, else players to look at. */
-    private static List<String> leftHands(List<ArmTrack> tracks) {
-        List<ArmTrack> known =
-                tracks.stream().filter(t -> t.bowHand().isPresent()).toList();
-        List<String> left = known.stream()
-                .filter(t -> t.bowHand().get() == Hand.LEFT)
-                .map(t -> Plain.text(t.player().label()))
-                .toList();
-        if (!left.isEmpty() && 2 * left.size() > known.size()) {
-            return List.of("The picture seems to be mirrored, as front cameras do: bows are in left hands."
-                    + " Strokes are read as the bows go all the same.");
-        }
-        return left.stream()
-                .map(label ->
-                        label + " seems to bow with the left hand; if that is wrong, look at this reading with care.")
-                .toList();
     }
 
     /** Told how far the reading has come. */

@@ -11,7 +11,7 @@ import tuttarco.files.Plain;
 import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
 
-/** Says whose bow arm was not seen, for how long and why. */
+/** Says whose bow arm was not seen, for how long and why; not where the clip shows another view, which is told once for all. */
 final class Unseen {
     /** Nothing is said about a player who was unseen for less than this share of the clip. */
     private static final double WORTH_SAYING = 0.1;
@@ -45,7 +45,7 @@ final class Unseen {
         for (int i = 0; i < samples.size(); i++) {
             double fromS = i == 0 ? track.startS() : samples.get(i).timeS();
             double untilS = i + 1 < samples.size() ? samples.get(i + 1).timeS() : track.endS();
-            if (samples.get(i) instanceof ArmSample.Lost lost) {
+            if (samples.get(i) instanceof ArmSample.Lost lost && lost.reason() != ArmSample.Reason.OTHER_VIEW) {
                 lostS.merge(lost.reason(), untilS - fromS, Double::sum);
             }
         }

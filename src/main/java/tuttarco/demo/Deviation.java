@@ -17,6 +17,9 @@ sealed interface Deviation {
     /** Plays short strokes to and fro as fast as the arm goes, more than ten a second. */
     record Tremolo(int firstBar, int lastBar) implements Deviation {}
 
+    /** From a time on, the clip shows another take, in which the bow went the other way all along; seconds. */
+    record OtherTake(double fromS) implements Deviation {}
+
     /** Changes the bow later than the part by this time; negative is earlier. */
     record Lags(double lagMs) implements Deviation {}
 

@@ -55,13 +55,34 @@ final class FramePainter {
     }
 
     private BufferedImage drawn(double timeS) {
+        double other = hands.otherView(timeS);
+        if (other == 0) {
+            return drawn(timeS, hands.at(timeS));
+        }
+        BufferedImage elsewhere = drawn(timeS, hands.elsewhere(timeS));
+        return other == 1 ? elsewhere : dissolved(drawn(timeS, hands.at(timeS)), elsewhere, other);
+    }
+
+    private static BufferedImage dissolved(BufferedImage image, BufferedImage into, double share) {
+        byte[] bytes = bytes(image);
+        byte[] more = bytes(into);
+        for (int i = 0; i < bytes.length; i++) {
+            bytes[i] = (byte) Math.round((1 - share) * (bytes[i] & 0xFF) + share * (more[i] & 0xFF));
+        }
+        return image;
+    }
+
+    private static byte[] bytes(BufferedImage image) {
+        return ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+    }
+
+    private BufferedImage drawn(double timeS, AffineTransform moved) {
         BufferedImage image =
                 new BufferedImage(scene.picture().widthPx(), scene.picture().heightPx(), BufferedImage.TYPE_3BYTE_BGR);
         Graphics2D g = image.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        AffineTransform moved = hands.at(timeS);
         g.transform(moved);
         g.drawImage(backdrop, -marginPx, -marginPx, null);
         stage.paint(new Pen.Colours(g), timeS);
@@ -70,12 +91,12 @@ final class FramePainter {
     }
 
     private void average(BufferedImage image, double timeS, int moments) {
-        byte[] bytes = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+        byte[] bytes = bytes(image);
         int[] sums = new int[bytes.length];
         double openS = SHUTTER / scene.picture().framesPerS();
         for (int k = 0; k < moments; k++) {
             BufferedImage moment = k == 0 ? image : drawn(timeS + openS * k / moments);
-            byte[] more = ((DataBufferByte) moment.getRaster().getDataBuffer()).getData();
+            byte[] more = bytes(moment);
             for (int i = 0; i < sums.length; i++) {
                 sums[i] += more[i] & 0xFF;
             }

@@ -26,12 +26,29 @@ final class Hands {
                 new Random(scene.seed() * 13 + 5).doubles(12, 0, 2 * Math.PI).toArray();
     }
 
-    /** From the picture of a camera at rest to the picture taken at a time. */
+    /** How much of the picture another view has taken at a time, 0 to 1. */
+    double otherView(double timeS) {
+        return scene.conditions().move().otherView(share(timeS));
+    }
+
+    /** From the picture of a camera at rest to the picture of the first view taken at a time. */
     AffineTransform at(double timeS) {
+        return at(timeS, scene.conditions().move().at(share(timeS)));
+    }
+
+    /** The same for the other view. */
+    AffineTransform elsewhere(double timeS) {
+        return at(timeS, scene.conditions().move().to());
+    }
+
+    private double share(double timeS) {
+        return timeS / scene.durationS();
+    }
+
+    private AffineTransform at(double timeS, Framing framing) {
         double px = scene.conditions().shakePx();
         double halfWidth = scene.picture().widthPx() / 2.0;
         double halfHeight = scene.picture().heightPx() / 2.0;
-        Framing framing = scene.conditions().move().at(timeS / scene.durationS());
         double zoom = 1 + framing.closer();
         double rightPx = framing.right() * scene.picture().widthPx();
         double downPx = framing.down() * scene.picture().heightPx();

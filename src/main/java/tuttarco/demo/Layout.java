@@ -55,8 +55,7 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
     private static Performer performer(Scene scene, int index, Vec floor) {
         Cast cast = scene.cast().get(index);
         Random random = new Random(scene.seed() * 1_000_003 + index);
-        NotePlanner planner = new NotePlanner(random.nextLong());
-        BowMotion motion = BowPlanner.plan(planner.plan(scene.tempo(), cast.deviations()), scene.durationS());
+        BowMotion motion = motion(scene, cast.deviations(), random.nextLong());
         return new Performer(
                 index,
                 cast,
@@ -67,6 +66,20 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
                 scene.conditions().swayM(),
                 Looks.of(random),
                 Performer.Rhythm.of(random));
+    }
+
+    private static BowMotion motion(Scene scene, List<Deviation> deviations, long seed) {
+        List<Note> notes = new NotePlanner(seed).plan(scene.tempo(), deviations);
+        BowMotion motion = BowPlanner.plan(notes, scene.durationS());
+        for (Deviation deviation : deviations) {
+            if (deviation instanceof Deviation.OtherTake take) {
+                List<Note> turned = notes.stream()
+                        .map(n -> n.going(n.direction().opposite(), n.retaken()))
+                        .toList();
+                motion = motion.cutTo(BowPlanner.plan(turned, scene.durationS()), take.fromS());
+            }
+        }
+        return motion;
     }
 
     private static List<Doing> doings(Tempo tempo, List<Deviation> deviations, double aheadS) {

@@ -60,6 +60,11 @@ public final class SceneCatalogue {
     private static final double SMALL_FILL = 0.86;
     private static final double SMALL_ASPECT = 1.25;
 
+    /** What other views are cut to. */
+    private static final Framing CLOSER = new Framing(0.3, 0.1, 0.05);
+
+    private static final Framing ASIDE = new Framing(0.4, -0.25, 0);
+
     private final List<Listed> scenes = new ArrayList<>();
 
     private SceneCatalogue() {}
@@ -76,6 +81,7 @@ public final class SceneCatalogue {
         catalogue.bodiesSeenOtherwise();
         catalogue.camerasAndSections();
         catalogue.smallFigures();
+        catalogue.edited();
         return List.copyOf(catalogue.scenes);
     }
 
@@ -236,8 +242,24 @@ public final class SceneCatalogue {
         add(
                 "cut",
                 "the second half is another shot",
-                plain.with(SINGLE.filled(0.8)).with(easy.moved(new CameraMove.Cuts(new Framing(0.3, 0.1, 0.05)))),
-                expected);
+                plain.with(SINGLE.filled(0.8)).with(easy.moved(new CameraMove.Cuts(CLOSER, List.of(0.5), 0))));
+    }
+
+    /** What editors do: the other view is not read, the first is, wherever it shows again. */
+    private void edited() {
+        Conditions easy = Conditions.EASY;
+        Scene desk =
+                scene(section(VIOLIN, 2), Passage.SHORT, Picture.of(640, 400).filled(0.8));
+        add(
+                "cut-back",
+                "another view in between",
+                desk.with(easy.moved(new CameraMove.Cuts(ASIDE, List.of(0.35, 0.65), 0))));
+        add(
+                "dissolve",
+                "another view in between, dissolved within a second",
+                desk.with(easy.moved(new CameraMove.Cuts(CLOSER, List.of(0.35, 0.65), 0.067))));
+        Cast retaken = new Cast(VIOLIN, Facing.CAMERA, new Deviation.OtherTake(8.5));
+        add("jump-cut", "the bow leaps", scene(List.of(retaken), Passage.SHORT, SINGLE));
     }
 
     /** With so few bits a pixel that faces and hands blur. */

@@ -70,7 +70,11 @@ final class Sight {
         return (look - 0.5) / LOOKS_PER_S;
     }
 
+    /** Who is shown in another view is not seen: a reader knows the seats of the first only. */
     private double[] look(double timeS) {
+        if (hands.otherView(timeS) > 0) {
+            return new double[layout.performers().size()];
+        }
         AffineTransform small = AffineTransform.getScaleInstance(scale, scale);
         small.concatenate(hands.at(timeS));
         stage.paint(pen(all, small), timeS);

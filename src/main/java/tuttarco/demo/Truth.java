@@ -12,15 +12,23 @@ final class Truth {
 
     private Truth() {}
 
-    /** One player's spans, unseen where the camera does not see the arm; neighbours of one kind are one span. */
+    /**
+     * One player's spans, unseen where the camera does not see the arm; neighbours of one kind are one span, unless the
+     * bow is elsewhere all at once, which only a cut does.
+     */
     static List<Stroke> of(Performer performer, Sight sight) {
         List<Stroke> strokes = new ArrayList<>();
+        double place = Double.NaN;
         for (Travel travel : performer.motion().travels()) {
+            boolean cut = travel.from() != place;
+            place = travel.to();
             for (int look = Sight.nearest(travel.startS()); look <= Sight.nearest(travel.endS()); look++) {
                 double startS = Math.max(travel.startS(), Sight.startS(look));
                 double endS = Math.min(travel.endS(), Sight.startS(look + 1));
                 if (endS > startS) {
-                    add(strokes, startS, endS, sight.sees(performer, look) ? travel.kind() : StrokeKind.UNSEEN);
+                    StrokeKind kind = sight.sees(performer, look) ? travel.kind() : StrokeKind.UNSEEN;
+                    add(strokes, new Stroke(startS, endS, kind, 1), cut);
+                    cut = false;
                 }
             }
         }
@@ -45,12 +53,12 @@ final class Truth {
         return lines;
     }
 
-    private static void add(List<Stroke> strokes, double startS, double endS, StrokeKind kind) {
+    private static void add(List<Stroke> strokes, Stroke next, boolean apart) {
         int last = strokes.size() - 1;
-        if (last >= 0 && strokes.get(last).kind() == kind) {
-            strokes.set(last, new Stroke(strokes.get(last).startS(), endS, kind, 1));
+        if (!apart && last >= 0 && strokes.get(last).kind() == next.kind()) {
+            strokes.set(last, new Stroke(strokes.get(last).startS(), next.endS(), next.kind(), 1));
         } else {
-            strokes.add(new Stroke(startS, endS, kind, 1));
+            strokes.add(next);
         }
     }
 }

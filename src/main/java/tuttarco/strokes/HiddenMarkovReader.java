@@ -3,6 +3,7 @@ package tuttarco.strokes;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import tuttarco.signal.HiddenMarkovChain;
 import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
@@ -80,8 +81,8 @@ public final class HiddenMarkovReader implements StrokeReader {
         double cursorS = track.startS();
         int first = 0;
         while (first < samples.size()) {
-            int end = endOfRun(samples, first);
-            double untilS = end == samples.size() ? track.endS() : midS(samples.get(end - 1), samples.get(end));
+            int end = endOfRun(track, first);
+            double untilS = end == samples.size() ? track.endS() : borderS(track, end);
             if (untilS > cursorS) {
                 strokes.addAll(spans(samples.subList(first, end), cursorS, untilS));
                 cursorS = untilS;
@@ -94,14 +95,28 @@ public final class HiddenMarkovReader implements StrokeReader {
         return new Reading(track.player(), strokes);
     }
 
-    /** Where the run of samples that are all seen, or all lost, ends. */
-    private static int endOfRun(List<ArmSample> samples, int first) {
+    /** Where the run of samples that are all seen in one shot, or all lost, ends. */
+    private static int endOfRun(ArmTrack track, int first) {
+        List<ArmSample> samples = track.samples();
         boolean seen = samples.get(first) instanceof ArmSample.Seen;
-        int end = first;
-        while (end < samples.size() && samples.get(end) instanceof ArmSample.Seen == seen) {
+        int end = first + 1;
+        while (end < samples.size()
+                && samples.get(end) instanceof ArmSample.Seen == seen
+                && !(seen && cutBefore(track, end).isPresent())) {
             end++;
         }
         return end;
+    }
+
+    /** When a run ends that ends before a sample: at a cut if there is one, else half way. */
+    private static double borderS(ArmTrack track, int end) {
+        return cutBefore(track, end)
+                .orElse(midS(track.samples().get(end - 1), track.samples().get(end)));
+    }
+
+    private static Optional<Double> cutBefore(ArmTrack track, int i) {
+        return track.cutBetween(
+                track.samples().get(i - 1).timeS(), track.samples().get(i).timeS());
     }
 
     private List<Stroke> spans(List<ArmSample> samples, double startS, double endS) {

@@ -52,7 +52,9 @@ public sealed interface ArmSample {
         /** The seat box is too small to hold an arm. */
         TOO_SMALL("the player is too small in the picture"),
         /** Too few frames a second to tell one stroke from the next. */
-        TOO_FEW_FRAMES("there are too few frames a second");
+        TOO_FEW_FRAMES("there are too few frames a second"),
+        /** Another view is shown than the one the seat was drawn in, or a dissolve. */
+        OTHER_VIEW("another view is shown");
 
         private final String words;
 

@@ -3,22 +3,41 @@ package tuttarco.tracks;
 import java.util.List;
 import java.util.Optional;
 import tuttarco.seats.Player;
+import tuttarco.video.Shot;
 
 /**
  * One bow arm over the whole clip, in time order; a sample a frame, or fewer where frames come very quickly.
  *
  * @param bowHand the hand that bows as the picture shows it, where the player's body was seen
+ * @param shots what the clip was cut together from, in time order; each has a sample and no movement goes on from
+ *     one to the next
  */
-public record ArmTrack(Player player, double startS, double endS, List<ArmSample> samples, Optional<Hand> bowHand) {
+public record ArmTrack(
+        Player player, double startS, double endS, List<ArmSample> samples, Optional<Hand> bowHand, List<Shot> shots) {
     public ArmTrack {
         if (!(endS >= startS)) {
             throw new IllegalArgumentException("a track ends after it starts: " + startS + " to " + endS);
         }
         samples = List.copyOf(samples);
+        shots = List.copyOf(shots);
+    }
+
+    /** A track of a clip that is one shot. */
+    public ArmTrack(Player player, double startS, double endS, List<ArmSample> samples, Optional<Hand> bowHand) {
+        this(player, startS, endS, samples, bowHand, List.of(Shot.FIRST));
     }
 
     /** A track that does not tell which hand bows. */
     public ArmTrack(Player player, double startS, double endS, List<ArmSample> samples) {
         this(player, startS, endS, samples, Optional.empty());
+    }
+
+    /** When a shot begins after one time and not after the other, seconds; empty if none does. */
+    public Optional<Double> cutBetween(double fromS, double toS) {
+        return shots.stream()
+                .skip(1)
+                .map(Shot::startS)
+                .filter(cutS -> fromS < cutS && cutS <= toS)
+                .findFirst();
     }
 }

@@ -34,6 +34,7 @@ public interface ArmTracker extends AutoCloseable {
      */
     ArmTrack finish(double endS);
 
+    /** Lets go of all pictures; what was seen stays, so that the arm can still be settled and finished. */
     @Override
     void close();
 }

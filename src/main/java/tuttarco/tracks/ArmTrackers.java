@@ -1,8 +1,11 @@
 package tuttarco.tracks;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import tuttarco.pose.PoseModel;
 import tuttarco.pose.PoseNets;
 import tuttarco.seats.Player;
+import tuttarco.video.Shot;
 
 /** Makes the trackers of a section and holds what they share. */
 public interface ArmTrackers extends AutoCloseable {
@@ -20,7 +23,7 @@ public interface ArmTrackers extends AutoCloseable {
         return new ArmTrackers() {
             @Override
             public ArmTracker of(Player player) {
-                return new FlowArmTracker(player);
+                return new ArmInShots(player, shot -> new FlowArmTracker(player));
             }
 
             @Override
@@ -38,12 +41,16 @@ public interface ArmTrackers extends AutoCloseable {
     /** Poses and flow. */
     static ArmTrackers byBody(PoseModel model) {
         PoseNets nets = new PoseNets(model);
-        SectionWay section = new SectionWay();
+        Map<Shot, SectionWay> sections = new ConcurrentHashMap<>();
         PosePace pace = new PosePace();
         return new ArmTrackers() {
             @Override
             public ArmTracker of(Player player) {
-                return new BodyArmTracker(player, nets, section, pace);
+                pace.join();
+                return new ArmInShots(
+                        player,
+                        shot -> new BodyArmTracker(
+                                player, nets, sections.computeIfAbsent(shot, s -> new SectionWay()), pace));
             }
 
             @Override

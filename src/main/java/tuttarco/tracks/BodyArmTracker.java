@@ -13,6 +13,7 @@ import tuttarco.pose.PoseNets;
 import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
 import tuttarco.video.Frame;
+import tuttarco.video.Shot;
 
 /**
  * Follows a bow arm by poses at key times and by optical flow between them.
@@ -24,7 +25,7 @@ import tuttarco.video.Frame;
  * <p>Until the player was found in the seat, flow alone is read.
  */
 public final class BodyArmTracker implements ArmTracker {
-    /** Poses come soon while the clip is younger than this, seconds. */
+    /** Poses come soon while the shot is younger than this, seconds. */
     private static final double EARLY_UNTIL_S = 2;
 
     /** Shoulders seen narrower than this share of their width show a player who turns. */
@@ -108,7 +109,6 @@ public final class BodyArmTracker implements ArmTracker {
         this.player = player;
         this.section = section;
         this.pace = pace;
-        pace.join();
         this.nets = nets;
         byFlow = new FlowArmTracker(player);
     }
@@ -138,7 +138,7 @@ public final class BodyArmTracker implements ArmTracker {
         }
         Following now = following.get();
         KeyPose key = new KeyPose(frame.timeS(), nets.with(net -> net.estimate(frame.grey(), now.crop)));
-        nextPoseS = frame.timeS() + waitS(key, now);
+        nextPoseS = frame.timeS() + waitS(key, now, frame.shot());
         if (key.pose().person() < LEAST_PERSON) {
             return;
         }
@@ -163,8 +163,8 @@ public final class BodyArmTracker implements ArmTracker {
     }
 
     /** The next pose comes soon while little is known, or while the player turns or is hard to make out. */
-    private double waitS(KeyPose key, Following now) {
-        boolean early = key.timeS() < EARLY_UNTIL_S;
+    private double waitS(KeyPose key, Following now, Shot shot) {
+        boolean early = key.timeS() < shot.startS() + EARLY_UNTIL_S;
         boolean turned = key.pose().shoulderWidthPx() < FRONTAL * now.region.shoulderWidthPx();
         boolean doubtful = key.pose().person() < CLEAR_PERSON;
         return early || turned || doubtful ? pace.soonS() : pace.settledS();

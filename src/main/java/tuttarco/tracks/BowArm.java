@@ -25,7 +25,7 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
     private static final double RIGHT_HANDED = 0.2;
 
     /** Of players whose shoulders are narrower, pixels, poses show no arm: a measured child with 10 was at chance. */
-    private static final double SMALLEST_SHOULDERS_PX = 10;
+    private static final double SMALLEST_SHOULDERS_PX = 8;
 
     /** Noise grows with this power of how little of the hand is seen; chosen on rendered scenes with hidden arms. */
     private static final double HIDING = 1.5;

@@ -17,6 +17,7 @@ import tuttarco.files.OutputException;
 import tuttarco.seats.Player;
 import tuttarco.video.Clip;
 import tuttarco.video.Frame;
+import tuttarco.video.Shots;
 
 /**
  * Follows all bow arms of a section in one pass over the clip. While one batch of frames is decoded, the batch before is
@@ -107,10 +108,12 @@ public final class SectionTracker {
             throws InterruptedException {
         opencv_core.setNumThreads(1);
         ExecutorService pool = Executors.newFixedThreadPool(workers);
-        try (Batch one = new Batch();
+        try (Shots shots = new Shots(clip);
+                Batch one = new Batch();
                 Batch other = new Batch()) {
             try {
-                read(clip, arms, progress, checkpoints, pool, one, other);
+                double endS = read(shots, arms, progress, checkpoints, pool, one, other);
+                arms.end(endS, clip.ending());
             } finally {
                 // the pictures are freed next: nobody may still look at them
                 pool.shutdownNow();
@@ -123,8 +126,9 @@ public final class SectionTracker {
         checkpoints.keep(arms);
     }
 
-    private static void read(
-            Clip clip,
+    /** Returns when the last frame ends, seconds; zero if there was none. */
+    private static double read(
+            Shots shots,
             SectionArms arms,
             Progress progress,
             Checkpoints checkpoints,
@@ -140,7 +144,7 @@ public final class SectionTracker {
         Batch working = other;
         List<Future<Void>> running = List.of();
         Optional<Frame> last = Optional.empty();
-        while (filling.fill(clip)) {
+        while (filling.fill(shots)) {
             await(running);
             checkpoints.keepNowAndThen(arms);
             Batch full = filling;
@@ -153,7 +157,7 @@ public final class SectionTracker {
             }
         }
         await(running);
-        arms.end(last.map(SectionTracker::endOf).orElse(0.0), clip.ending());
+        return last.map(SectionTracker::endOf).orElse(0.0);
     }
 
     /** When the clip's last frame ends: it lasts as long as a frame on average. */
@@ -196,19 +200,17 @@ public final class SectionTracker {
         private List<Frame> frames = List.of();
 
         /** Fills the batch; false if the clip had no further frame. */
-        boolean fill(Clip clip) {
+        boolean fill(Shots shots) {
             List<Frame> filled = new ArrayList<>();
             while (filled.size() < BATCH) {
-                Optional<Frame> next = clip.next();
+                Optional<Frame> next = shots.next();
                 if (next.isEmpty()) {
                     break;
                 }
                 if (pictures.size() == filled.size()) {
                     pictures.add(new Mat());
                 }
-                Mat own = pictures.get(filled.size());
-                next.get().grey().copyTo(own);
-                filled.add(new Frame(next.get().index(), next.get().timeS(), own));
+                filled.add(next.get().copiedTo(pictures.get(filled.size())));
             }
             frames = List.copyOf(filled);
             return !filled.isEmpty();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bytedeco.opencv.opencv_core.Mat;
 
-/** A few pictures of a clip, spread evenly over it, kept together with the number of frames there are. */
+/** A few pictures of a clip, spread evenly over what shows the view that it starts with. */
 public final class Stills implements AutoCloseable {
     private final List<Frame> frames;
 
@@ -15,22 +15,25 @@ public final class Stills implements AutoCloseable {
 
     /**
      * Reads a clip to its end, whose length need not be known before, and keeps {@code least} of its frames or up to one
-     * less than twice as many; all if there are fewer.
+     * less than twice as many; all if there are fewer. Only frames of the first view count.
      *
      * @throws InterruptedException if the thread was interrupted
      */
     public static Stills of(Clip clip, int least) throws InterruptedException {
         List<Frame> kept = new ArrayList<>();
         int every = 1;
-        try {
-            for (Optional<Frame> next = clip.next(); next.isPresent(); next = clip.next()) {
+        int count = 0;
+        try (Shots shots = new Shots(clip)) {
+            for (Optional<Frame> next = shots.next(); next.isPresent(); next = shots.next()) {
                 if (Thread.interrupted()) {
                     throw new InterruptedException("reading the clip was stopped");
                 }
-                Frame frame = next.get();
-                if (frame.index() % every == every - 1) {
-                    kept.add(
-                            new Frame(frame.index(), frame.timeS(), frame.grey().clone()));
+                if (next.get().shot().view() != Shot.View.FIRST) {
+                    continue;
+                }
+                count++;
+                if (count % every == 0) {
+                    kept.add(next.get().copiedTo(new Mat()));
                 }
                 if (kept.size() == 2 * least) {
                     every *= 2;

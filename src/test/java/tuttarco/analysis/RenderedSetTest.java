@@ -23,6 +23,8 @@ import tuttarco.pose.PackedModel;
 import tuttarco.report.AnalysedTake;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
+import tuttarco.strokes.Stroke;
+import tuttarco.strokes.StrokeKind;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 
@@ -51,6 +53,12 @@ class RenderedSetTest {
     private static final double COVERAGE_UNDECLARED = 0.75;
 
     private static final Map<String, Double> SHORT_UNDECLARED = Map.of("violin-camera-right", 0.45);
+
+    /** Scenes have 25 frames a second and more. */
+    private static final double A_FRAME_S = 0.041;
+
+    /** Where a scene is cut: shots and dissolves. All others are one shot. */
+    private static final Map<String, Integer> SHOTS = Map.of("cut", 2, "cut-back", 3, "dissolve", 5, "jump-cut", 2);
 
     @TempDir
     Path folder;
@@ -83,6 +91,9 @@ class RenderedSetTest {
     void strokesAreReadAsTheyWerePlayed(Listed scene) throws Exception {
         Path file = scene.render(folder);
         AnalysedTake declared = Analysis.standard("test").of(file, (t, l) -> {});
+        assertEquals(
+                SHOTS.getOrDefault(scene.name(), 1),
+                declared.tracks().get(0).shots().size());
         assertRead(
                 scene,
                 declared.readings(),
@@ -120,6 +131,27 @@ class RenderedSetTest {
                 reading.notes().get(0));
         Score score = mean(scene, reading.readings());
         assertTrue(score.agreement() >= PLAIN_AGREEMENT && score.coverage() >= COVERAGE, score.toString());
+    }
+
+    /** In "cut-back" the middle three tenths of the clip show another view. */
+    @Test
+    void whereAnotherViewIsShownNobodyIsReadAndThatIsSaid() throws Exception {
+        AnalysedTake take = analyse(scene("cut-back"));
+        assertEquals(2, take.readings().size());
+        double fromS = 0.35 * take.endS();
+        double toS = 0.65 * take.endS();
+        for (Reading reading : take.readings()) {
+            List<Stroke> unseen = reading.strokes().stream()
+                    .filter(s -> s.kind() == StrokeKind.UNSEEN)
+                    .toList();
+            assertEquals(1, unseen.size(), reading.toString());
+            assertEquals(fromS, unseen.get(0).startS(), A_FRAME_S);
+            assertEquals(toS, unseen.get(0).endS(), A_FRAME_S);
+        }
+        assertTrue(
+                take.notes().stream()
+                        .anyMatch(n -> n.startsWith("Nobody is read from 5.3 to 9.8 s, where the clip shows")),
+                take.notes().toString());
     }
 
     private static Player undeclared(Player p) {

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -18,6 +20,7 @@ import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
 import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
+import tuttarco.video.Shot;
 
 /** What every stroke reader does, on tracks whose strokes are known in closed form. */
 abstract class StrokeReaderContract {
@@ -134,6 +137,76 @@ abstract class StrokeReaderContract {
         for (Stroke stroke : reading.strokes()) {
             assertTrue(stroke.confidence() <= 0.8 + 1e-9 && stroke.confidence() > 0.7, stroke.toString());
         }
+    }
+
+    private static ArmTrack cut(ArmTrack track, Shot... later) {
+        List<Shot> shots = new ArrayList<>(List.of(Shot.FIRST));
+        shots.addAll(List.of(later));
+        return new ArmTrack(track.player(), track.startS(), track.endS(), track.samples(), Optional.empty(), shots);
+    }
+
+    @Test
+    void aStrokeThatGoesOnAfterACutIsAnotherStroke() {
+        ArmTrack track = track(4, 30, 1, t -> 0.4);
+        Reading reading = reader().read(cut(track, new Shot(2.345, Shot.View.FIRST)));
+        assertEquals(List.of(StrokeKind.DOWN, StrokeKind.DOWN), kinds(reading));
+        assertEquals(2.345, reading.strokes().get(1).startS(), 1e-12);
+        assertCovers(reading, 4);
+    }
+
+    /** The velocity crosses zero at 2.4 s, but the hand that comes up is another shot's. */
+    @Test
+    void aChangeAtACutLiesAtTheCut() {
+        ArmTrack track = track(5, 30, 1, t -> Math.max(-0.4, Math.min(0.4, 4 * (2.4 - t))));
+        Reading reading = reader().read(cut(track, new Shot(2.5, Shot.View.FIRST)));
+        List<Stroke> later =
+                reading.strokes().stream().filter(s -> s.startS() >= 2.5).toList();
+        assertEquals(2.5, later.get(0).startS(), 1e-12);
+        assertEquals(StrokeKind.UP, later.get(0).kind());
+        assertCovers(reading, 5);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void noStrokeSpansACut(long seed) {
+        Random random = new Random(seed);
+        double[] cutsS = IntStream.range(0, 6)
+                .mapToDouble(i -> 2 * i + 0.1 + 1.8 * random.nextDouble())
+                .toArray();
+        Shot[] shots =
+                Arrays.stream(cutsS).mapToObj(s -> new Shot(s, Shot.View.FIRST)).toArray(Shot[]::new);
+        ArmTrack track = track(
+                12,
+                25,
+                1,
+                t -> 0.4
+                        * Math.sin(
+                                5 * t + Arrays.stream(cutsS).filter(c -> c < t).sum()));
+        Reading reading = reader().read(cut(track, shots));
+        assertCovers(reading, 12);
+        assertTrue(reading.strokes().size() > 12, reading.toString());
+        for (double cutS : cutsS) {
+            for (Stroke stroke : reading.strokes()) {
+                assertTrue(cutS <= stroke.startS() || cutS >= stroke.endS(), cutS + " within " + stroke);
+            }
+        }
+    }
+
+    @Test
+    void whatAnotherViewHidesIsUnseenFromCutToCut() {
+        List<ArmSample> samples = new ArrayList<>();
+        for (ArmSample sample : track(6, 30, 1, t -> 0.4).samples()) {
+            boolean elsewhere = sample.timeS() > 2.01 && sample.timeS() < 4.09;
+            samples.add(elsewhere ? new ArmSample.Lost(sample.timeS(), ArmSample.Reason.OTHER_VIEW) : sample);
+        }
+        Reading reading = reader().read(cut(
+                new ArmTrack(PLAYER, 0, 6, samples),
+                new Shot(2.01, Shot.View.DISSOLVE),
+                new Shot(3, Shot.View.OTHER),
+                new Shot(4.09, Shot.View.FIRST)));
+        assertEquals(List.of(StrokeKind.DOWN, StrokeKind.UNSEEN, StrokeKind.DOWN), kinds(reading));
+        assertEquals(2.01, reading.strokes().get(1).startS(), 1e-12);
+        assertEquals(4.09, reading.strokes().get(1).endS(), 1e-12);
     }
 
     @Test

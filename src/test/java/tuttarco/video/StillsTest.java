@@ -16,7 +16,7 @@ class StillsTest {
     private List<Integer> kept(int frames, int least) throws Exception {
         Path file = folder.resolve(frames + ".mkv");
         List<Double> timesS = IntStream.range(0, frames).mapToObj(i -> i / 25.0).toList();
-        TestClips.write(file, timesS, timeS -> TestClips.plain(16, 16, (int) Math.round(timeS * 25)));
+        TestClips.write(file, timesS, timeS -> TestClips.plain(64, 64, (int) Math.round(timeS * 25)));
         try (Clip clip = Clip.open(file);
                 Stills stills = Stills.of(clip, least)) {
             for (Frame frame : stills.frames()) {
