@@ -11,6 +11,7 @@ import tuttarco.files.Plain;
 import tuttarco.pose.PoseModel;
 import tuttarco.seats.Player;
 import tuttarco.strokes.HiddenMarkovReader;
+import tuttarco.strokes.OtherMovements;
 import tuttarco.strokes.Reading;
 import tuttarco.strokes.StrokeKind;
 import tuttarco.strokes.StrokeReader;
@@ -73,7 +74,9 @@ public final class SectionReader {
             progress.reached(0, lengthS);
             Tracked tracked = new SectionTracker(arms::of, workers)
                     .track(clip, players, timeS -> progress.reached(timeS, lengthS));
-            List<Reading> readings = tracked.tracks().stream().map(reader::read).toList();
+            List<Reading> readings = tracked.tracks().stream()
+                    .map(track -> OtherMovements.told(reader.read(track), track))
+                    .toList();
             if (readings.stream().allMatch(SectionReader::unseen)) {
                 throw new NothingSeenException("No bow arm could be seen in " + InputBytes.name(video)
                         + "; check that the picture is bright enough, that the seats are where the players are,"
