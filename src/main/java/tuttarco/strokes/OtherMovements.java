@@ -12,14 +12,16 @@ import tuttarco.tracks.ArmTrack;
  * {@link StrokeKind#TREMOLO}. The confidence of a stroke that stays is that of its direction, as it was read.
  */
 public final class OtherMovements {
-    /** More likely bowing than not. */
+    /** More likely bowing than not; and so unlikely that something else is claimed, as a direction is. */
     private static final double BOWING = 0.5;
+
+    private static final double ELSE = 0.3;
 
     /** Less likely than this, a tremolo is not claimed, like a direction. */
     private static final double TREMOLO = 0.7;
 
     /** Who is never surely seen bowing, of him or her nothing is claimed: so sure one stroke must be. Rendered scenes. */
-    private static final double SURELY = 0.92;
+    private static final double SURELY = 0.96;
 
     private OtherMovements() {}
 
@@ -42,8 +44,11 @@ public final class OtherMovements {
 
     private static Stroke told(Swing swing, double bowing, boolean bows) {
         Stroke stroke = swing.stroke();
-        if (bowing < BOWING) {
+        if (bowing < ELSE) {
             return new Stroke(stroke.startS(), stroke.endS(), StrokeKind.STILL, 1 - bowing);
+        }
+        if (bowing < BOWING) {
+            return new Stroke(stroke.startS(), stroke.endS(), StrokeKind.UNSURE, bowing);
         }
         if (swing.quick()) {
             StrokeKind kind = bows && bowing >= TREMOLO ? StrokeKind.TREMOLO : StrokeKind.UNSURE;

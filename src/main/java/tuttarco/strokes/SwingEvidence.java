@@ -30,7 +30,7 @@ record SwingEvidence(List<Swing> swings, List<Boolean> cutOff) {
     /** One swing's way tells no more than this, either way. */
     private static final double WAY_AGAINST = -2;
 
-    private static final double WAY_FOR = 1;
+    private static final double WAY_FOR = 1.2;
 
     /** Swings in turn follow each other within this time, seconds, and go as far as each other within this ratio. */
     private static final double GAP_S = 0.2;
@@ -38,9 +38,9 @@ record SwingEvidence(List<Swing> swings, List<Boolean> cutOff) {
     private static final double ALIKE = 3.5;
 
     /** A swing that has such a neighbour on neither side, on one, on both. */
-    private static final double[] IN_TURN = {-1, 0.2, 0.3};
+    private static final double[] IN_TURN = {-0.5, 0.2, 0.3};
 
-    /** Speed and curve of a bow that is set anew, natural logarithms against the player's usual ones. */
+    /** Speed and least curve of a bow that is set anew, natural logarithms against the player's usual ones. */
     private static final double SWIFTER = 0.4;
 
     private static final double SPEED_SPREAD = 0.25;
@@ -106,7 +106,7 @@ record SwingEvidence(List<Swing> swings, List<Boolean> cutOff) {
         double moreCurved = Math.log(curve(swing) / usual.get().curve());
         double log = Math.log(swing.stroke().lengthS());
         double odds = against(swifter, SWIFTER, SPEED_SPREAD)
-                + against(Math.min(moreCurved, MORE_CURVED), MORE_CURVED, CURVE_SPREAD)
+                + against(moreCurved, Math.max(MORE_CURVED, moreCurved), CURVE_SPREAD)
                 + SETTING_LASTS.logDensity(log)
                 - STROKES_LAST.logDensity(log);
         return Math.min(MOST_SETTING, odds);
