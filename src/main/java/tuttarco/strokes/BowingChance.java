@@ -27,9 +27,9 @@ final class BowingChance {
     private static final double HARDLY = 1e-6;
 
     /** Log-odds before anything is seen; chosen on rendered scenes. */
-    private static final double START = -3;
+    private static final double START = -2.5;
 
-    private static final double START_SETTING = -6;
+    private static final double START_SETTING = -5.5;
 
     /** Learning settles within so many rounds. */
     private static final int ROUNDS = 4;

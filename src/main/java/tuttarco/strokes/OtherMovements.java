@@ -21,7 +21,7 @@ public final class OtherMovements {
     private static final double TREMOLO = 0.7;
 
     /** Who is never surely seen bowing, of him or her nothing is claimed: so sure one stroke must be. Rendered scenes. */
-    private static final double SURELY = 0.96;
+    private static final double SURELY = 0.97;
 
     private OtherMovements() {}
 

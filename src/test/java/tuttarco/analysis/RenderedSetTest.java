@@ -23,6 +23,7 @@ import tuttarco.pose.PackedModel;
 import tuttarco.report.AnalysedTake;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
+import tuttarco.strokes.StrokeKind;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 
@@ -51,6 +52,14 @@ class RenderedSetTest {
     private static final double COVERAGE_UNDECLARED = 0.75;
 
     private static final Map<String, Double> SHORT_UNDECLARED = Map.of("violin-camera-right", 0.45);
+
+    /**
+     * Seconds of bowing that may be read per player where nobody bows, and where it is more: in the one a page is turned
+     * with the left hand, in the other a player pats the thigh as evenly as strokes go.
+     */
+    private static final double BOWING_AT_REST_S = 0.5;
+
+    private static final Map<String, Double> MORE_AT_REST_S = Map.of("page-turns-left", 1.5, "applause-turned", 2.5);
 
     @TempDir
     Path folder;
@@ -101,6 +110,39 @@ class RenderedSetTest {
         assertTrue(score.steps() > 200, "steps with truth: " + score.steps());
         assertTrue(score.agreement() >= agreement, scene.name() + ": " + score);
         assertTrue(score.coverage() >= coverage, scene.name() + ": " + score);
+    }
+
+    static Stream<Listed> withoutBowing() {
+        return SceneCatalogue.all().stream().filter(s -> s.expected() == Expected.NO_STROKES);
+    }
+
+    @ParameterizedTest
+    @MethodSource("withoutBowing")
+    void whoDoesNotBowIsHardlyReadAsBowing(Listed scene) throws Exception {
+        PackedModel.orSkip();
+        List<Reading> readings = undeclared(TakeFile.read(scene.render(folder))).readings();
+        assertEquals(4, readings.size());
+        double falseS = mean(scene, readings).falseS();
+        assertTrue(falseS <= MORE_AT_REST_S.getOrDefault(scene.name(), BOWING_AT_REST_S), scene.name() + ": " + falseS);
+    }
+
+    @Test
+    void tremoloIsReadWithoutADirection() throws Exception {
+        PackedModel.orSkip();
+        Listed scene = scene("tremolo");
+        Reading reading =
+                undeclared(TakeFile.read(scene.render(folder))).readings().get(0);
+        List<TruthSpan> tremolo = TruthSpan.read(
+                        folder.resolve("tremolo.truth.csv"), reading.player().label())
+                .stream()
+                .filter(s -> s.kind() == StrokeKind.TREMOLO)
+                .toList();
+        assertEquals(2, tremolo.size());
+        for (TruthSpan span : tremolo) {
+            for (double timeS = span.startS() + 0.3; timeS < span.endS() - 0.3; timeS += 0.1) {
+                assertEquals(StrokeKind.TREMOLO, reading.at(timeS).orElseThrow().kind(), "at " + timeS);
+            }
+        }
     }
 
     private static SectionReading undeclared(Take take) throws Exception {
