@@ -32,6 +32,14 @@ record SwingEvidence(List<Swing> swings, List<Boolean> cutOff) {
 
     private static final double WAY_FOR = 1.2;
 
+    /**
+     * A short way tells nothing against a bow that is seen foreshortened or half hidden. Plucks and claps take less time,
+     * seconds, and a resting body sways more slowly, shoulder widths per second.
+     */
+    private static final double SLOW_S = 0.45;
+
+    private static final double DRIFT = 0.2;
+
     /** Swings in turn follow each other within this time, seconds, and go as far as each other within this ratio. */
     private static final double GAP_S = 0.2;
 
@@ -72,8 +80,9 @@ record SwingEvidence(List<Swing> swings, List<Boolean> cutOff) {
             return 0;
         }
         double way = way(swing.size());
+        boolean wayUnknown = cutOff.get(i) || swing.stroke().lengthS() > SLOW_S && swing.peak() > DRIFT;
         int neighbours = (answers(i - 1) ? 1 : 0) + (answers(i) ? 1 : 0);
-        return (cutOff.get(i) ? Math.max(0, way) : way) + IN_TURN[neighbours];
+        return (wayUnknown ? Math.max(0, way) : way) + IN_TURN[neighbours];
     }
 
     private static double way(double size) {
