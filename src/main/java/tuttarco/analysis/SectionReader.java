@@ -17,6 +17,7 @@ import tuttarco.pose.PoseModel;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Bows;
 import tuttarco.strokes.HiddenMarkovReader;
+import tuttarco.strokes.OtherMovements;
 import tuttarco.strokes.Reading;
 import tuttarco.strokes.StrokeKind;
 import tuttarco.strokes.StrokeReader;
@@ -87,7 +88,9 @@ public final class SectionReader {
             }
             progress.reached(0, lengthS(clip));
             Tracked tracked = track(clip, players, progress, cache);
-            List<Reading> readings = tracked.tracks().stream().map(reader::read).toList();
+            List<Reading> readings = tracked.tracks().stream()
+                    .map(track -> OtherMovements.told(reader.read(track), track))
+                    .toList();
             if (readings.stream().allMatch(SectionReader::unseen)) {
                 throw new NothingSeenException("No bow arm could be seen in " + InputBytes.name(video)
                         + "; check that the picture is bright enough, that the seats are where the players are,"

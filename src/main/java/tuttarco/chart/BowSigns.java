@@ -5,11 +5,15 @@ import tuttarco.bow.BowDirection;
 
 /**
  * The two bow signs as a printed part draws them (common practice): the down-bow a square bracket open downwards, the
- * up-bow a narrow v. Closed outlines, so that they can be filled or drawn as an outline.
+ * up-bow a narrow v; and the tremolo's three slanted bars, as through a note's stem. Closed outlines, so that they can be
+ * filled or drawn as an outline.
  */
 public final class BowSigns {
     /** The up-bow is this much narrower than the down-bow (drawn after printed parts). */
     private static final double NARROW = 0.82;
+
+    /** Rise of a tremolo's bar over its width (drawn after printed parts). */
+    private static final double SLANT = 0.25;
 
     private BowSigns() {}
 
@@ -25,6 +29,29 @@ public final class BowSigns {
         return direction == BowDirection.DOWN
                 ? down(centreXPx, centreYPx, sizePx, weightPx)
                 : up(centreXPx, centreYPx, sizePx, weightPx);
+    }
+
+    /** Three short bars one above the other, slanting up to the right; measures as for the bow signs. */
+    static Path2D tremolo(double centreXPx, double centreYPx, double sizePx, double weightPx) {
+        double half = sizePx / 2;
+        double rise = sizePx * SLANT / 2;
+        double thick = weightPx / 2;
+        Path2D bars = new Path2D.Double();
+        for (int bar = -1; bar <= 1; bar++) {
+            double y = centreYPx + bar * sizePx / 3;
+            bars.append(
+                    closed(
+                            centreXPx - half,
+                            y + rise - thick,
+                            centreXPx + half,
+                            y - rise - thick,
+                            centreXPx + half,
+                            y - rise + thick,
+                            centreXPx - half,
+                            y + rise + thick),
+                    false);
+        }
+        return bars;
     }
 
     private static Path2D down(double x, double y, double size, double weight) {

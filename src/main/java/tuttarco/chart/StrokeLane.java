@@ -30,6 +30,7 @@ final class StrokeLane extends AbstractXYAnnotation {
     private static final double SIGN_PX = 11;
     private static final double THIN = 0.12;
     private static final double HEAVY = 0.24;
+    private static final double TREMOLO = 0.16;
 
     private final transient List<Stroke> strokes;
     private final transient List<Interval> againstS;
@@ -98,6 +99,10 @@ final class StrokeLane extends AbstractXYAnnotation {
         } else if (stroke.kind() == StrokeKind.UNSEEN) {
             g.setPaint(Look.PALETTE.secondary());
             g.fill(new Rectangle2D.Double(box.getCenterX() - 4, box.getCenterY() - 0.6, 8, 1.2));
+        } else if (stroke.kind() == StrokeKind.TREMOLO && box.getWidth() >= LEAST_SIGN_PX) {
+            double sizePx = Math.min(SIGN_PX, box.getWidth() - 2);
+            g.setPaint(Look.PALETTE.ink());
+            g.fill(BowSigns.tremolo(box.getCenterX(), box.getCenterY(), sizePx, sizePx * TREMOLO));
         } else {
             stroke.kind().direction().ifPresent(d -> drawSign(g, d, against, box));
         }

@@ -30,6 +30,21 @@ enum Activity {
         }
     },
 
+    /** Bow on the knee, leans to the stand on the left, turns the page with the left hand, comes back. */
+    PAGE_TURN_LEFT {
+        @Override
+        Stance at(Stance playing, double share, double roundS) {
+            double turned = Spell.smooth((share - 0.35) / 0.3);
+            Vec from = new Vec(-0.10, 0.62, 0.80);
+            Vec to = new Vec(-0.48, 0.60, 0.78);
+            Vec page = from.towards(to, turned).plus(new Vec(0, -0.05, 0.12).times(Math.sin(Math.PI * turned)));
+            return playing.atRest()
+                    .leaning(new Vec(-0.08, 0.20, -0.05), -0.3)
+                    .withBow(knee(playing), STICK_DOWN)
+                    .withLeftHand(page);
+        }
+    },
+
     /** Rests with the bow on the knee, fidgets, and now and then scratches the nose. */
     IDLE {
         @Override
@@ -39,13 +54,13 @@ enum Activity {
                     0.02 * Math.sin(2 * Math.PI * 0.31 * roundS),
                     0.03 * Math.sin(2 * Math.PI * 0.23 * roundS),
                     0.015 * Math.max(0, Math.sin(2 * Math.PI * 0.7 * roundS)));
-            Vec knee = new Vec(0.22, 0.33, playing.posture().hipM() + 0.13).plus(fidget);
+            Vec knee = knee(playing).plus(fidget);
             double itchS = roundS % ITCH_EVERY_S - ITCH_AFTER_S;
             double raised = Spell.smooth(itchS / RAISE_S) * Spell.smooth((ITCH_S - itchS) / RAISE_S);
             Vec rub =
                     new Vec(0.012 * Math.sin(2 * Math.PI * 4 * roundS), 0, 0.008 * Math.sin(2 * Math.PI * 4 * roundS));
             Vec nose = rest.head().plus(new Vec(0.05, 0.15, -0.04)).plus(rub);
-            return rest.withBow(knee.towards(nose, raised), new Vec(0.15, -0.5, -0.85));
+            return rest.withBow(knee.towards(nose, raised), STICK_DOWN);
         }
     },
 
@@ -68,6 +83,26 @@ enum Activity {
             Vec hand = rest.leftHand().plus(new Vec(0.05 + 0.11 * away, 0.03, -0.02 + 0.04 * away));
             return rest.withBow(hand, STICK_UP);
         }
+    },
+
+    /** Applauds by tapping the stand with the tip of the bow. */
+    TAPS_STAND {
+        @Override
+        Stance at(Stance playing, double share, double roundS) {
+            double tap = Math.sin(2 * Math.PI * TAP_HZ * roundS);
+            Vec hand = new Vec(0.20 + 0.01 * tap, 0.45, playing.posture().hipM() + 0.36 + 0.02 * tap);
+            return playing.atRest().withBow(hand, new Vec(0.35, -0.8 + 0.05 * tap, -0.3 - 0.15 * tap));
+        }
+    },
+
+    /** Applauds by patting the thigh with the left hand, the bow on the other knee. */
+    PATS_THIGH {
+        @Override
+        Stance at(Stance playing, double share, double roundS) {
+            double raised = 0.5 - 0.5 * Math.cos(2 * Math.PI * PAT_HZ * roundS);
+            Vec thigh = new Vec(-0.20, 0.25, playing.posture().hipM() + 0.10 + 0.09 * raised);
+            return playing.atRest().withBow(knee(playing), STICK_DOWN).withLeftHand(thigh);
+        }
     };
 
     /** From one plucked note to the next, and how long the hand takes for one, seconds. */
@@ -82,7 +117,15 @@ enum Activity {
     private static final double RAISE_S = 0.6;
     private static final double SHAKE_HZ = 4.5;
     private static final double CLAP_HZ = 3.2;
+    private static final double TAP_HZ = 4;
+    private static final double PAT_HZ = 3;
+    private static final Vec STICK_DOWN = new Vec(0.15, -0.5, -0.85);
     private static final Vec STICK_UP = new Vec(-0.30, -0.15, -0.94);
+
+    /** Where the bow hand rests. */
+    private static Vec knee(Stance playing) {
+        return new Vec(0.22, 0.33, playing.posture().hipM() + 0.13);
+    }
 
     /**
      * The stance while doing this.

@@ -8,14 +8,29 @@ sealed interface Deviation {
     /** Does not play. */
     record Silent(int firstBar, int lastBar) implements Deviation {}
 
-    /** Does something else with the bow arm. */
-    record Does(Activity activity, int firstBar, int lastBar) implements Deviation {}
+    /**
+     * Does something else with the bow arm.
+     *
+     * @param pace how quickly, as a multiple of what is usual
+     */
+    record Does(Activity activity, int firstBar, int lastBar, double pace) implements Deviation {
+        Does(Activity activity, int firstBar, int lastBar) {
+            this(activity, firstBar, lastBar, 1);
+        }
+    }
 
     /** Turns aside with chest and instrument by an angle, clockwise from above, degrees, and back, playing on. */
     record Swivels(double byDeg, int firstBar, int lastBar) implements Deviation {}
 
-    /** Plays short strokes to and fro as fast as the arm goes, more than ten a second. */
-    record Tremolo(int firstBar, int lastBar) implements Deviation {}
+    /** Plays short strokes to and fro as fast as the arm goes. */
+    record Tremolo(int firstBar, int lastBar, double strokesPerS) implements Deviation {
+        /** Strokes a second (chosen; common practice is eight to twelve, no source). */
+        private static final double USUAL_PER_S = 11;
+
+        Tremolo(int firstBar, int lastBar) {
+            this(firstBar, lastBar, USUAL_PER_S);
+        }
+    }
 
     /** From a time on, the clip shows another take, in which the bow went the other way all along; seconds. */
     record OtherTake(double fromS) implements Deviation {}

@@ -4,8 +4,9 @@ package tuttarco.demo;
  * A player does something other than bowing for a while.
  *
  * @param aheadS how far it is, at its start, in what repeats itself, so that neighbours don't move as one
+ * @param pace how quickly what repeats itself goes, as a multiple of what is usual
  */
-record Doing(Activity activity, Spell spell, double aheadS) {
+record Doing(Activity activity, Spell spell, double aheadS, double pace) {
     /** How long the hands take into it and out of it, seconds (chosen by eye). */
     static final double WAY_S = 0.6;
 
@@ -13,6 +14,6 @@ record Doing(Activity activity, Spell spell, double aheadS) {
     Stance change(Stance playing, double timeS) {
         double sinceS = timeS - spell.startS();
         double lengthS = spell.endS() - spell.startS();
-        return playing.towards(activity.at(playing, sinceS / lengthS, aheadS + sinceS), spell.share(timeS));
+        return playing.towards(activity.at(playing, sinceS / lengthS, aheadS + pace * sinceS), spell.share(timeS));
     }
 }

@@ -87,7 +87,7 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
         for (Deviation deviation : deviations) {
             if (deviation instanceof Deviation.Does does) {
                 Spell spell = spell(tempo, does.firstBar(), does.lastBar(), Doing.WAY_S);
-                doings.add(new Doing(does.activity(), spell, aheadS));
+                doings.add(new Doing(does.activity(), spell, aheadS, does.pace()));
             }
         }
         return doings;

@@ -13,8 +13,6 @@ final class NotePlanner {
     private static final double UNEVEN_S = 0.010;
     /** Unevenness beyond this many standard deviations is cut off, so that strokes keep their order. */
     private static final double MOST_UNEVEN = 2.5;
-    /** One way of a tremolo stroke, seconds (chosen: eleven strokes a second; common practice is eight to twelve, no source). */
-    private static final double TREMOLO_S = 1 / 11.0;
     /** Shortest and longest stroke of a player who bows freely, seconds (chosen on rendered scenes). */
     private static final double FREE_SHORTEST_S = 0.6;
 
@@ -69,7 +67,7 @@ final class NotePlanner {
             if (deviation instanceof Deviation.Turned turned && turned.firstBar() <= bar && bar <= turned.lastBar()) {
                 changed.add(note.going(note.direction().opposite(), note.retaken()));
             } else if (deviation instanceof Deviation.Tremolo t && t.firstBar() <= bar && bar <= t.lastBar()) {
-                split(note, Math.max(1, (int) Math.round(note.lengthS() / TREMOLO_S)), changed);
+                split(note, Math.max(1, (int) Math.round(note.lengthS() * t.strokesPerS())), changed);
             } else if (!(deviation instanceof Deviation.Silent s && s.firstBar() <= bar && bar <= s.lastBar())
                     && !(deviation instanceof Deviation.Does d && d.firstBar() <= bar && bar <= d.lastBar())) {
                 changed.add(note);

@@ -77,6 +77,10 @@ record Scene(
         return new Scene(name, title, cast, part, tempoBpm, bowing, picture, newConditions, sound, seed);
     }
 
+    Scene atTempo(double newTempoBpm) {
+        return new Scene(name, title, cast, part, newTempoBpm, bowing, picture, conditions, sound, seed);
+    }
+
     Scene with(Picture newPicture) {
         return new Scene(name, title, cast, part, tempoBpm, bowing, newPicture, conditions, sound, seed);
     }

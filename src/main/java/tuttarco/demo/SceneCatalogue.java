@@ -82,6 +82,8 @@ public final class SceneCatalogue {
         catalogue.camerasAndSections();
         catalogue.smallFigures();
         catalogue.edited();
+        catalogue.otherMovements();
+        catalogue.otherMovementsHeldOut();
         return List.copyOf(catalogue.scenes);
     }
 
@@ -166,12 +168,7 @@ public final class SceneCatalogue {
         List<Cast> turning = new ArrayList<>();
         for (int desk = 0; desk < 2; desk++) {
             turning.add(new Cast(VIOLIN, Facing.CAMERA, silent));
-            turning.add(new Cast(
-                    VIOLIN,
-                    Facing.CAMERA,
-                    silent,
-                    new Deviation.Does(Activity.PAGE_TURN, 2, 2),
-                    new Deviation.Does(Activity.PAGE_TURN, 5, 5)));
+            turning.add(turning(VIOLIN, Facing.CAMERA, Activity.PAGE_TURN));
         }
         add("page-turns", "the inside players turn pages", scene(turning, Passage.SHORT, wide), expected);
         List<Cast> idle = List.of(
@@ -277,12 +274,166 @@ public final class SceneCatalogue {
         }
     }
 
+    /** More of what arms do besides bowing; settings were chosen on these and on the first ones. */
+    private void otherMovements() {
+        Picture wide = Picture.of(960, 400);
+        add(
+                "pizzicato-low",
+                "plucked throughout, faster and slower",
+                scene(
+                        List.of(
+                                doing(CELLO, Facing.CAMERA, Activity.PIZZICATO, 0.7),
+                                doing(BASS, Facing.CAMERA, Activity.PIZZICATO, 1),
+                                doing(CELLO, Facing.CAMERA_LEFT, Activity.PIZZICATO, 1.3),
+                                doing(VIOLA, Facing.CAMERA, Activity.PIZZICATO, 1.6)),
+                        Passage.SHORT,
+                        wide),
+                Expected.NO_STROKES);
+        add(
+                "applause-taps",
+                "stands are tapped, thighs patted",
+                scene(
+                        List.of(
+                                doing(VIOLIN, Facing.CAMERA, Activity.TAPS_STAND, 1),
+                                doing(VIOLA, Facing.CAMERA, Activity.PATS_THIGH, 1),
+                                doing(CELLO, Facing.CAMERA, Activity.TAPS_STAND, 0.8),
+                                doing(CELLO, Facing.CAMERA, Activity.PATS_THIGH, 1.2)),
+                        Passage.SHORT,
+                        wide),
+                Expected.NO_STROKES);
+        add(
+                "between-strokes",
+                "two bars bowed, two of something else, two bowed",
+                scene(
+                        List.of(
+                                between(VIOLIN, Facing.CAMERA, Activity.PAGE_TURN),
+                                between(VIOLIN, Facing.CAMERA, Activity.PIZZICATO),
+                                between(CELLO, Facing.CAMERA, Activity.PIZZICATO),
+                                between(CELLO, Facing.CAMERA, Activity.IDLE)),
+                        Passage.SHORT,
+                        wide),
+                Expected.STROKES_MEASURED);
+        add(
+                "tremolo-low",
+                "two bars of six are tremolo",
+                scene(
+                        List.of(
+                                new Cast(VIOLA, Facing.CAMERA, new Deviation.Tremolo(2, 3, 9)),
+                                new Cast(CELLO, Facing.CAMERA, new Deviation.Tremolo(3, 3, 10))),
+                        Passage.SHORT,
+                        wide),
+                Expected.STROKES_MEASURED);
+        add(
+                "retakes-slow",
+                "rests and retakes",
+                single(CELLO, Facing.CAMERA, Passage.RESTS_AND_RETAKES).atTempo(80),
+                Expected.STROKES_MEASURED);
+    }
+
+    /** Likewise; no setting was chosen on these. */
+    private void otherMovementsHeldOut() {
+        Picture wide = Picture.of(960, 400);
+        add(
+                "pizzicato-turned",
+                "plucked throughout",
+                scene(
+                        List.of(
+                                doing(VIOLIN, Facing.CAMERA_LEFT, Activity.PIZZICATO, 1.4),
+                                doing(VIOLA, Facing.CAMERA_RIGHT, Activity.PIZZICATO, 0.8),
+                                doing(CELLO, Facing.CAMERA_RIGHT, Activity.PIZZICATO, 1.1),
+                                doing(BASS, Facing.CAMERA_LEFT, Activity.PIZZICATO, 0.9)),
+                        Passage.SHORT,
+                        wide),
+                Expected.NO_STROKES);
+        add(
+                "page-turns-left",
+                "pages are turned with either hand",
+                scene(
+                        List.of(
+                                turning(VIOLA, Facing.CAMERA, Activity.PAGE_TURN_LEFT),
+                                turning(CELLO, Facing.CAMERA, Activity.PAGE_TURN_LEFT),
+                                turning(VIOLIN, Facing.CAMERA_RIGHT, Activity.PAGE_TURN),
+                                turning(CELLO, Facing.CAMERA_LEFT, Activity.PAGE_TURN)),
+                        Passage.SHORT,
+                        wide),
+                Expected.NO_STROKES);
+        add(
+                "idle-turned",
+                "everyone rests, fidgets, scratches the nose",
+                scene(
+                        List.of(
+                                doing(VIOLIN, Facing.CAMERA_RIGHT, Activity.IDLE, 0.8),
+                                doing(CELLO, Facing.CAMERA_LEFT, Activity.IDLE, 1.2),
+                                doing(VIOLA, Facing.CAMERA_LEFT, Activity.IDLE, 1.4),
+                                doing(CELLO, Facing.CAMERA, Activity.IDLE, 1)),
+                        Passage.SHORT,
+                        wide),
+                Expected.NO_STROKES);
+        add(
+                "applause-turned",
+                "everyone applauds, each in another way",
+                scene(
+                        List.of(
+                                doing(VIOLA, Facing.CAMERA_LEFT, Activity.SHAKES_BOW, 1.2),
+                                doing(CELLO, Facing.CAMERA_RIGHT, Activity.CLAPS, 0.8),
+                                doing(VIOLIN, Facing.CAMERA_RIGHT, Activity.TAPS_STAND, 1.2),
+                                doing(VIOLIN, Facing.CAMERA_LEFT, Activity.PATS_THIGH, 0.8)),
+                        Passage.SHORT,
+                        wide),
+                Expected.NO_STROKES);
+        add(
+                "between-strokes-turned",
+                "two bars bowed, two of something else, two bowed",
+                scene(
+                        List.of(
+                                between(VIOLA, Facing.CAMERA_LEFT, Activity.PIZZICATO),
+                                between(VIOLIN, Facing.CAMERA_RIGHT, Activity.IDLE),
+                                between(CELLO, Facing.CAMERA_LEFT, Activity.PAGE_TURN),
+                                between(CELLO, Facing.CAMERA_RIGHT, Activity.PIZZICATO)),
+                        Passage.SHORT,
+                        wide),
+                Expected.STROKES_MEASURED);
+        add(
+                "tremolo-turned",
+                "two bars of six are tremolo",
+                scene(
+                        List.of(
+                                new Cast(VIOLIN, Facing.CAMERA_LEFT, new Deviation.Tremolo(2, 2, 12)),
+                                new Cast(CELLO, Facing.CAMERA_LEFT, new Deviation.Tremolo(4, 5, 9))),
+                        Passage.SHORT,
+                        wide),
+                Expected.STROKES_MEASURED);
+        add(
+                "retakes-quick",
+                "rests and retakes",
+                single(VIOLA, Facing.CAMERA_LEFT, Passage.RESTS_AND_RETAKES).atTempo(126),
+                Expected.STROKES_MEASURED);
+    }
+
     private static int even(double px) {
         return 2 * (int) Math.round(px / 2);
     }
 
     private static Cast doing(Instrument instrument, Activity activity) {
-        return new Cast(instrument, Facing.CAMERA, new Deviation.Does(activity, 1, 6));
+        return doing(instrument, Facing.CAMERA, activity, 1);
+    }
+
+    private static Cast doing(Instrument instrument, Facing facing, Activity activity, double pace) {
+        return new Cast(instrument, facing, new Deviation.Does(activity, 1, 6, pace));
+    }
+
+    private static Cast between(Instrument instrument, Facing facing, Activity activity) {
+        return new Cast(instrument, facing, new Deviation.Does(activity, 3, 4));
+    }
+
+    /** Silent but for two turned pages. */
+    private static Cast turning(Instrument instrument, Facing facing, Activity activity) {
+        return new Cast(
+                instrument,
+                facing,
+                new Deviation.Silent(1, 6),
+                new Deviation.Does(activity, 2, 2),
+                new Deviation.Does(activity, 5, 5));
     }
 
     private void add(String name, String difficulty, Scene s) {

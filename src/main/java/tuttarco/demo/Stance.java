@@ -68,6 +68,11 @@ record Stance(
         return new Stance(posture, sway, instrumentSway, headTurnRad, newGrip, newToHand.unit(), leftHand, onShoulder);
     }
 
+    /** The same with the left hand elsewhere. */
+    Stance withLeftHand(Vec newLeftHand) {
+        return new Stance(posture, sway, instrumentSway, headTurnRad, grip, toHand, newLeftHand, onShoulder);
+    }
+
     /** The same with shoulders and head moved. */
     Stance leaning(Vec by, double headTurnByRad) {
         return new Stance(

@@ -18,6 +18,9 @@ public sealed interface ArmSample {
 
         /** How likely it is, 0.5 to 1, that positive velocity really is towards the tip. */
         double sign();
+
+        /** What the arm shows besides. */
+        Gesture gesture();
     }
 
     /**
@@ -25,16 +28,25 @@ public sealed interface ArmSample {
      *
      * @param reach distance of the bow hand from the strings in the picture, shoulder widths, as poses show it
      */
-    record ByBody(double timeS, double velocity, double noise, double sign, double reach) implements Seen {
+    record ByBody(double timeS, double velocity, double noise, double sign, double reach, Gesture gesture)
+            implements Seen {
         public ByBody {
             requireSign(sign);
+        }
+
+        public ByBody(double timeS, double velocity, double noise, double sign, double reach) {
+            this(timeS, velocity, noise, sign, reach, Gesture.NONE);
         }
     }
 
     /** Flow alone was seen; which way is down is known from what was declared. */
-    record ByFlow(double timeS, double velocity, double noise, double sign) implements Seen {
+    record ByFlow(double timeS, double velocity, double noise, double sign, Gesture gesture) implements Seen {
         public ByFlow {
             requireSign(sign);
+        }
+
+        public ByFlow(double timeS, double velocity, double noise, double sign) {
+            this(timeS, velocity, noise, sign, Gesture.NONE);
         }
     }
 

@@ -40,12 +40,12 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
     private static final double OUTSIDE = 0.3;
 
     /** One hand's motion along its own axis, whichever way is down. */
-    private record Motion(double[] timesS, double[] vx, double[] vy, Axis[] axes) {
+    private record Motion(double[] timesS, double[] vx, double[] vy, double[] trembling, Axis[] axes) {
         static Motion of(HandFollower follower) {
             double[] timesS = follower.timesS();
             double[] vx = follower.smoothX();
             double[] vy = follower.smoothY();
-            return new Motion(timesS, vx, vy, AXIS.along(timesS, vx, vy));
+            return new Motion(timesS, vx, vy, follower.trembling(vx, vy), AXIS.along(timesS, vx, vy));
         }
 
         double[] along() {
@@ -54,6 +54,10 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
                 along[i] = axes[i].along(vx[i], vy[i]);
             }
             return along;
+        }
+
+        Gesture gesture(int i) {
+            return new Gesture(axes[i].across(vx[i], vy[i]), trembling[i]);
         }
 
         double energy() {
@@ -110,7 +114,8 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
                     velocity,
                     noise[i] / Math.pow(Math.max(LEAST_SEEN, seen[i]), HIDING),
                     sure,
-                    sign.reach()[i]));
+                    sign.reach()[i],
+                    bow.gesture(i)));
         }
         return samples;
     }

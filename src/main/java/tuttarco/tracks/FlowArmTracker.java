@@ -112,9 +112,19 @@ public final class FlowArmTracker implements ArmTracker {
             samples.add(
                     dark.get(i)
                             ? new ArmSample.Lost(t[i], ArmSample.Reason.TOO_DARK)
-                            : new ArmSample.ByFlow(t[i], down.along(sx[i], sy[i]), noise[i], sign.confidence()));
+                            : new ArmSample.ByFlow(
+                                    t[i],
+                                    down.along(sx[i], sy[i]),
+                                    noise[i],
+                                    sign.confidence(),
+                                    gesture(i, down, sx, sy)));
         }
         return new ArmTrack(player, 0, endS, samples);
+    }
+
+    private Gesture gesture(int i, Axis down, double[] sx, double[] sy) {
+        double trembling = Math.hypot(vx.getElement(i) - sx[i], vy.getElement(i) - sy[i]);
+        return new Gesture(down.across(sx[i], sy[i]), trembling);
     }
 
     private Optional<ArmSample.Reason> hopeless(double[] t) {

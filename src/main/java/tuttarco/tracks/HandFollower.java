@@ -111,4 +111,13 @@ final class HandFollower {
     double[] smoothY() {
         return SMOOTHING.smooth(timesS(), vy.getElements());
     }
+
+    /** Speed of what the smoothing took off, likewise. */
+    double[] trembling(double[] smoothX, double[] smoothY) {
+        double[] trembling = new double[smoothX.length];
+        for (int i = 0; i < trembling.length; i++) {
+            trembling[i] = Math.hypot(vx.getElement(i) - smoothX[i], vy.getElement(i) - smoothY[i]);
+        }
+        return trembling;
+    }
 }

@@ -1,0 +1,72 @@
+package tuttarco.strokes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import tuttarco.tracks.ArmTrack;
+
+/**
+ * Tells bowing from what else an arm does. A reader takes every motion along the bow for a stroke; here each is judged
+ * ({@link BowingChance}) together with those before and after it. What is no bowing (a plucked string, a turned page, a
+ * clap, a scratched nose, a bow that is lifted and set anew) is {@link StrokeKind#STILL}; bowing too quick for strokes is
+ * {@link StrokeKind#TREMOLO}. The confidence of a stroke that stays is that of its direction, as it was read.
+ */
+public final class OtherMovements {
+    /** More likely bowing than not; and so unlikely that something else is claimed, as a direction is. */
+    private static final double BOWING = 0.5;
+
+    private static final double ELSE = 0.3;
+
+    /** Less likely than this, a tremolo is not claimed, like a direction. */
+    private static final double TREMOLO = 0.7;
+
+    /** Who is never surely seen bowing, of him or her nothing is claimed: so sure one stroke must be. Rendered scenes. */
+    private static final double SURELY = 0.97;
+
+    private OtherMovements() {}
+
+    /** The reading with what is no bowing told. */
+    public static Reading told(Reading reading, ArmTrack track) {
+        List<Swing> swings = Swings.of(reading, track);
+        double[] bowing = BowingChance.of(swings);
+        boolean bows =
+                IntStream.range(0, bowing.length).anyMatch(i -> !swings.get(i).quick() && bowing[i] >= SURELY);
+        List<Stroke> told = new ArrayList<>();
+        for (int i = 0; i < bowing.length; i++) {
+            add(
+                    told,
+                    swings.get(i).moves()
+                            ? told(swings.get(i), bowing[i], bows)
+                            : swings.get(i).stroke());
+        }
+        return new Reading(reading.player(), told);
+    }
+
+    private static Stroke told(Swing swing, double bowing, boolean bows) {
+        Stroke stroke = swing.stroke();
+        if (bowing < ELSE) {
+            return new Stroke(stroke.startS(), stroke.endS(), StrokeKind.STILL, 1 - bowing);
+        }
+        if (bowing < BOWING) {
+            return new Stroke(stroke.startS(), stroke.endS(), StrokeKind.UNSURE, bowing);
+        }
+        if (swing.quick()) {
+            StrokeKind kind = bows && bowing >= TREMOLO ? StrokeKind.TREMOLO : StrokeKind.UNSURE;
+            return new Stroke(stroke.startS(), stroke.endS(), kind, bowing);
+        }
+        return bows ? stroke : new Stroke(stroke.startS(), stroke.endS(), StrokeKind.UNSURE, stroke.confidence());
+    }
+
+    /** Rests that follow each other are one. */
+    private static void add(List<Stroke> strokes, Stroke next) {
+        int last = strokes.size() - 1;
+        if (next.kind() == StrokeKind.STILL && last >= 0 && strokes.get(last).kind() == StrokeKind.STILL) {
+            Stroke before = strokes.get(last);
+            double together = before.lengthS() * before.confidence() + next.lengthS() * next.confidence();
+            double confidence = Math.min(1, together / (next.endS() - before.startS()));
+            strokes.set(last, new Stroke(before.startS(), next.endS(), StrokeKind.STILL, confidence));
+        } else {
+            strokes.add(next);
+        }
+    }
+}

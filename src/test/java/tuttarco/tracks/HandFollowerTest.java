@@ -1,0 +1,46 @@
+package tuttarco.tracks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import tuttarco.seats.SeatBox;
+
+class HandFollowerTest {
+    private static final double SHOULDERS_PX = 40;
+    private static final double FRAME_S = 1 / 30.0;
+    private static final int FRAMES = 40;
+    private static final int MIDDLE = 20;
+
+    /** Follows a hand in the middle of the seat: the cells about it move, in shoulder widths a frame, the others rest. */
+    private static HandFollower following(double... stepsOfTwo) {
+        HandFollower follower = new HandFollower(new KeyPose.Place(80, 80));
+        CellFlow.Grid grid = new CellFlow.Grid(new SeatBox(0, 0, 160, 160));
+        for (int i = 0; i < FRAMES; i++) {
+            float[] shift = new float[2 * CellFlow.CELLS];
+            for (int cell = 0; cell < CellFlow.CELLS; cell++) {
+                boolean hand = Math.hypot(grid.xPx(cell) - 80, grid.yPx(cell) - 80) < SHOULDERS_PX;
+                shift[cell] = hand ? (float) stepsOfTwo[i % 2] : 0;
+            }
+            follower.accept(new CellFlow.Motion(i * FRAME_S, (i + 1) * FRAME_S, shift), grid, SHOULDERS_PX);
+        }
+        return follower;
+    }
+
+    private static double trembling(HandFollower follower) {
+        return follower.trembling(follower.smoothX(), follower.smoothY())[MIDDLE];
+    }
+
+    @Test
+    void aSteadyHandDoesNotTremble() {
+        HandFollower steady = following(0.02, 0.02);
+        assertEquals(0.02 / FRAME_S, steady.smoothX()[MIDDLE], 1e-3);
+        assertEquals(0, trembling(steady), 1e-3);
+    }
+
+    /** To and fro from frame to frame is what no smoothing over eleven of them leaves. */
+    @Test
+    void aHandThatGoesToAndFroFromFrameToFrameOnlyTrembles() {
+        HandFollower trembling = following(0.02, -0.02);
+        assertEquals(0.02 / FRAME_S, trembling(trembling), 0.15 * 0.02 / FRAME_S);
+    }
+}
