@@ -56,7 +56,7 @@ record SwingEvidence(List<Swing> swings, List<Boolean> cutOff) {
     private static final double CURVE_SPREAD = 1;
 
     /** How long setting it takes, and how long a stroke, natural logarithms of seconds. */
-    private static final NormalDistribution SETTING_LASTS = normal(Math.log(0.3), 0.3);
+    private static final NormalDistribution SETTING_LASTS = normal(Math.log(0.3), 0.2);
 
     private static final NormalDistribution STROKES_LAST = normal(Math.log(0.7), 0.6);
 
