@@ -23,6 +23,9 @@ public final class OtherMovements {
     /** Who is never surely seen bowing, of him or her nothing is claimed: so sure one stroke must be. Rendered scenes. */
     private static final double SURELY = 0.97;
 
+    /** Who never bows so many strokes in turn does something else; a page is turned in two or three movements. */
+    private static final int IN_TURN = 4;
+
     private OtherMovements() {}
 
     /** The reading with what is no bowing told. */
@@ -30,7 +33,8 @@ public final class OtherMovements {
         List<Swing> swings = Swings.of(reading, track);
         double[] bowing = BowingChance.of(swings);
         boolean bows =
-                IntStream.range(0, bowing.length).anyMatch(i -> !swings.get(i).quick() && bowing[i] >= SURELY);
+                IntStream.range(0, bowing.length).anyMatch(i -> !swings.get(i).quick() && bowing[i] >= SURELY)
+                        && mostInTurn(swings, bowing) >= IN_TURN;
         List<Stroke> told = new ArrayList<>();
         for (int i = 0; i < bowing.length; i++) {
             add(
@@ -40,6 +44,20 @@ public final class OtherMovements {
                             : swings.get(i).stroke());
         }
         return new Reading(reading.player(), told);
+    }
+
+    /** Most strokes that follow each other to and fro without a rest between them. */
+    private static int mostInTurn(List<Swing> swings, double[] bowing) {
+        int most = 0;
+        int inTurn = 0;
+        for (int i = 0; i < bowing.length; i++) {
+            boolean bowed = swings.get(i).moves() && !swings.get(i).quick() && bowing[i] >= BOWING;
+            boolean answers =
+                    inTurn > 0 && swings.get(i - 1).way() * swings.get(i).way() < 0;
+            inTurn = bowed ? answers ? inTurn + 1 : 1 : 0;
+            most = Math.max(most, inTurn);
+        }
+        return most;
     }
 
     private static Stroke told(Swing swing, double bowing, boolean bows) {

@@ -60,13 +60,10 @@ class RenderedSetTest {
     /** Where a scene is cut: shots and dissolves. All others are one shot. */
     private static final Map<String, Integer> SHOTS = Map.of("cut", 2, "cut-back", 3, "dissolve", 5, "jump-cut", 2);
 
-    /**
-     * Seconds of bowing that may be read per player where nobody bows, and where it is more: in the one a page is turned
-     * with the left hand, in the other a player pats the thigh as evenly as strokes go.
-     */
-    private static final double BOWING_AT_REST_S = 0.5;
+    /** Seconds of bowing that may be read per player where nobody bows, and where one pats the thigh as evenly as strokes go. */
+    private static final double BOWING_AT_REST_S = 0.3;
 
-    private static final Map<String, Double> MORE_AT_REST_S = Map.of("page-turns-left", 1.5, "applause-turned", 2.5);
+    private static final Map<String, Double> MORE_AT_REST_S = Map.of("applause-turned", 2.5);
 
     @TempDir
     Path folder;

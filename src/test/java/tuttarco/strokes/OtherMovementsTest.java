@@ -139,6 +139,26 @@ class OtherMovementsTest {
         assertTrue(told().stream().noneMatch(OtherMovementsTest::claimed), told().toString());
     }
 
+    /** A page turned with the left hand looks so: two or three movements, then a rest. */
+    @Test
+    void threeMovementsInTurnAreNoBowingHoweverOften() {
+        for (int i = 0; i < 5; i++) {
+            rest(1).strokes(3);
+        }
+        rest(1);
+        assertTrue(read().strokes().stream().anyMatch(OtherMovementsTest::claimed));
+        assertTrue(told().stream().noneMatch(OtherMovementsTest::claimed), told().toString());
+    }
+
+    @Test
+    void whoBowsFourStrokesInTurnOnceBowsThreeElsewhereToo() {
+        for (int i = 0; i < 5; i++) {
+            rest(1).strokes(i == 2 ? 4 : 3);
+        }
+        rest(1);
+        assertEquals(16, told().stream().filter(OtherMovementsTest::claimed).count(), told().toString());
+    }
+
     /** Down-bows between which the bow is brought back through the air: more quickly, and in a bow of its own. */
     @Test
     void aBowThatIsSetAnewIsStill() {
