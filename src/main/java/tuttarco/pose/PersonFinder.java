@@ -72,7 +72,8 @@ public final class PersonFinder {
                 best = best.filter(b -> b.score() >= found.score()).or(() -> Optional.of(found));
             }
         }
-        return best.map(Found::pose);
+        // who was not clear at once is looked at once more
+        return best.map(found -> net.estimate(frame.grey(), Crop.around(found.pose())));
     }
 
     private record Found(Pose pose, double seated) {

@@ -3,6 +3,7 @@ package tuttarco.strokes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
 
 /**
@@ -28,8 +29,14 @@ public final class OtherMovements {
 
     private OtherMovements() {}
 
-    /** The reading with what is no bowing told. */
+    /**
+     * The reading with what is no bowing told; left as it is if the player's body was not seen, since then nobody knows how
+     * far the hand goes.
+     */
     public static Reading told(Reading reading, ArmTrack track) {
+        if (track.samples().stream().noneMatch(ArmSample.ByBody.class::isInstance)) {
+            return reading;
+        }
         List<Swing> swings = Swings.of(reading, track);
         double[] bowing = BowingChance.of(swings);
         boolean bows =
