@@ -44,31 +44,36 @@ public final class OtherMovements {
                         && mostInTurn(swings, bowing) >= IN_TURN;
         List<Stroke> told = new ArrayList<>();
         for (int i = 0; i < bowing.length; i++) {
-            add(
-                    told,
-                    swings.get(i).moves()
-                            ? told(swings.get(i), bowing[i], bows)
-                            : swings.get(i).stroke());
+            add(told, told(swings.get(i), bowing[i], bows));
         }
         return new Reading(reading.player(), told);
     }
 
-    /** Most strokes that follow each other to and fro without a rest between them. */
+    /** Most strokes that follow each other to and fro without a rest between them; a tremolo between them is none. */
     private static int mostInTurn(List<Swing> swings, double[] bowing) {
         int most = 0;
         int inTurn = 0;
+        double lastWay = 0;
         for (int i = 0; i < bowing.length; i++) {
-            boolean bowed = swings.get(i).moves() && !swings.get(i).quick() && bowing[i] >= BOWING;
-            boolean answers =
-                    inTurn > 0 && swings.get(i - 1).way() * swings.get(i).way() < 0;
-            inTurn = bowed ? answers ? inTurn + 1 : 1 : 0;
-            most = Math.max(most, inTurn);
+            Swing swing = swings.get(i);
+            if (swing.quick()) {
+                lastWay = 0;
+            } else if (swing.moves() && bowing[i] >= BOWING) {
+                inTurn = lastWay * swing.way() > 0 ? 1 : inTurn + 1;
+                lastWay = swing.way();
+                most = Math.max(most, inTurn);
+            } else {
+                inTurn = 0;
+            }
         }
         return most;
     }
 
     private static Stroke told(Swing swing, double bowing, boolean bows) {
         Stroke stroke = swing.stroke();
+        if (!swing.moves()) {
+            return bows || stroke.kind().direction().isEmpty() ? stroke : unsure(stroke);
+        }
         if (bowing < ELSE) {
             return new Stroke(stroke.startS(), stroke.endS(), StrokeKind.STILL, 1 - bowing);
         }
@@ -79,7 +84,11 @@ public final class OtherMovements {
             StrokeKind kind = bows && bowing >= TREMOLO ? StrokeKind.TREMOLO : StrokeKind.UNSURE;
             return new Stroke(stroke.startS(), stroke.endS(), kind, bowing);
         }
-        return bows ? stroke : new Stroke(stroke.startS(), stroke.endS(), StrokeKind.UNSURE, stroke.confidence());
+        return bows ? stroke : unsure(stroke);
+    }
+
+    private static Stroke unsure(Stroke stroke) {
+        return new Stroke(stroke.startS(), stroke.endS(), StrokeKind.UNSURE, stroke.confidence());
     }
 
     /** Rests that follow each other are one. */

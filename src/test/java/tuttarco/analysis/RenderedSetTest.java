@@ -42,9 +42,14 @@ class RenderedSetTest {
 
     /**
      * Where coverage falls short of what is wanted, and how far it comes: in the first the arm near the frog is hidden
-     * behind the player, in the second two cellists of the back row by those in front, of whom nothing is claimed. The method page tells more.
+     * behind the player and the little that shows is left unsure (what is claimed is right all the more, 98 instead of
+     * 93 % as long as 82 % were claimed), in the second a cellist of the back row is hidden by those in front. The method
+     * page tells more.
      */
-    private static final Map<String, Double> SHORT_OF_COVERAGE = Map.of("violin-left", 0.78, "section-free", 0.80);
+    private static final Map<String, Double> SHORT_OF_COVERAGE = Map.of("violin-left", 0.70, "section-free", 0.88);
+
+    /** What is claimed in that scene must be right all the more. */
+    private static final Map<String, Double> CLAIMED_LITTLE = Map.of("violin-left", 0.97);
 
     /** In the free section two players' bow arms are hidden by those in front. */
     private static final double HARD_UNDECLARED = 0.90;
@@ -102,7 +107,7 @@ class RenderedSetTest {
         assertRead(
                 scene,
                 declared.readings(),
-                scene.plain() ? PLAIN_AGREEMENT : HARD_AGREEMENT,
+                CLAIMED_LITTLE.getOrDefault(scene.name(), scene.plain() ? PLAIN_AGREEMENT : HARD_AGREEMENT),
                 SHORT_OF_COVERAGE.getOrDefault(scene.name(), COVERAGE));
         PackedModel.orSkip();
         assertRead(
@@ -114,7 +119,7 @@ class RenderedSetTest {
 
     private void assertRead(Listed scene, List<Reading> readings, double agreement, double coverage) throws Exception {
         Score score = mean(scene, readings);
-        assertTrue(score.steps() > 200, "steps with truth: " + score.steps());
+        assertTrue(score.steps() > 150, "steps with truth: " + score.steps());
         assertTrue(score.agreement() >= agreement, scene.name() + ": " + score);
         assertTrue(score.coverage() >= coverage, scene.name() + ": " + score);
     }
