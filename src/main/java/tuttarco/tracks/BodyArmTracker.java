@@ -153,13 +153,13 @@ public final class BodyArmTracker implements ArmTracker {
         }
     }
 
-    /** Draws the hands to where the pose shows them; whether it shows one far from where the flow had led. */
+    /** Draws the hands to where the pose shows them; whether it shows the busier one far from where the flow had led. */
     private static boolean disagree(Following now, KeyPose key) {
-        boolean disagree = false;
-        for (Map.Entry<Hand, HandFollower> hand : now.hands.entrySet()) {
-            disagree |= hand.getValue().correct(key, hand.getKey());
-        }
-        return disagree;
+        HandFollower right = now.hands.get(Hand.RIGHT);
+        HandFollower left = now.hands.get(Hand.LEFT);
+        boolean rightDisagrees = right.correct(key, Hand.RIGHT);
+        boolean leftDisagrees = left.correct(key, Hand.LEFT);
+        return right.busy() >= left.busy() ? rightDisagrees : leftDisagrees;
     }
 
     /** The next pose comes soon while little is known, or while the player turns or is hard to make out. */

@@ -24,6 +24,9 @@ final class HandFollower {
     /** A pose that shows the hand farther from where the flow led, shoulder widths, disagrees: three times its scatter. */
     private static final double DISAGREES = 3 * KeyPose.SCATTER;
 
+    /** Motions that were lately: about two seconds. */
+    private static final int LATELY = 60;
+
     /** A hand seen less likely than this is the model's guess. */
     private static final double SEEN = 0.5;
 
@@ -84,6 +87,16 @@ final class HandFollower {
         vy.addElement(dy / spanS);
         double share = stepS() / spanS * shoulderWidthPx;
         place = place.plus(share * (dx + motion.bodyX()), share * (dy + motion.bodyY()));
+    }
+
+    /** How much the hand has moved lately: the sum of its last squared speeds. */
+    double busy() {
+        int n = timesS.getNumElements();
+        double sum = 0;
+        for (int i = Math.max(0, n - LATELY); i < n; i++) {
+            sum += vx.getElement(i) * vx.getElement(i) + vy.getElement(i) * vy.getElement(i);
+        }
+        return sum;
     }
 
     private double stepS() {

@@ -4,9 +4,9 @@ package tuttarco.tracks;
 final class PosePace {
     /**
      * Poses a second for a whole section of settled players; each costs about 30 ms of one core (measured), and twelve
-     * players read no worse at one in two seconds than at one a second (rendered sections).
+     * players read no worse at one in 2.7 seconds than at one in two (rendered sections).
      */
-    private static final double SECTION_PER_S = 6;
+    private static final double SECTION_PER_S = 4.5;
 
     /** A settled player's poses come this quickly at most, seconds: more of them read nothing better. */
     private static final double QUICKEST_S = 1;

@@ -57,7 +57,8 @@ class RenderedSetTest {
     /** Least coverage without a declared facing, and where the direction stays unsure for longer still. */
     private static final double COVERAGE_UNDECLARED = 0.75;
 
-    private static final Map<String, Double> SHORT_UNDECLARED = Map.of("violin-camera-right", 0.45, "violin-left", 0.70);
+    private static final Map<String, Double> SHORT_UNDECLARED =
+            Map.of("violin-camera-right", 0.45, "violin-left", 0.70);
 
     /** Scenes have 25 frames a second and more. */
     private static final double A_FRAME_S = 0.041;
