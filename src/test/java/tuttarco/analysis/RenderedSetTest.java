@@ -51,7 +51,7 @@ class RenderedSetTest {
     /** What is claimed in that scene must be right all the more. */
     private static final Map<String, Double> CLAIMED_LITTLE = Map.of("violin-left", 0.97);
 
-    /** In the free section two players' bow arms are hidden by those in front. */
+    /** Least agreement on hard scenes without a declared facing. */
     private static final double HARD_UNDECLARED = 0.90;
 
     /** Least coverage without a declared facing, and where the direction stays unsure for longer still. */

@@ -1,6 +1,8 @@
 package tuttarco.tracks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import tuttarco.seats.SeatBox;
@@ -42,5 +44,21 @@ class HandFollowerTest {
     void aHandThatGoesToAndFroFromFrameToFrameOnlyTrembles() {
         HandFollower trembling = following(0.02, -0.02);
         assertEquals(0.02 / FRAME_S, trembling(trembling), 0.15 * 0.02 / FRAME_S);
+    }
+
+    /** Shoulders are 100 px apart: 80 px are far, and half of them, which are left after the first pose, are not. */
+    @Test
+    void aPoseThatShowsTheHandFarAwayDisagreesOnceAndDrawsItHalfWay() {
+        HandFollower hand = new HandFollower(Bodies.SHOULDERS);
+        KeyPose far = Bodies.of(Bodies.SHOULDERS, Bodies.SHOULDERS.plus(-80, 0)).at(1);
+        assertTrue(hand.correct(far, Hand.RIGHT));
+        assertFalse(hand.correct(far, Hand.RIGHT));
+    }
+
+    @Test
+    void aHandThatTheModelOnlyGuessesDoesNotDisagree() {
+        HandFollower hand = new HandFollower(Bodies.SHOULDERS);
+        Bodies far = Bodies.of(Bodies.SHOULDERS, Bodies.SHOULDERS.plus(-80, 0));
+        assertFalse(hand.correct(far.at(1, 0.4, 1), Hand.RIGHT));
     }
 }
