@@ -2,6 +2,7 @@ package tuttarco.strokes;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import tuttarco.signal.HiddenMarkovChain;
@@ -19,12 +20,21 @@ import tuttarco.tracks.ArmTrack;
  * <p>Differences from the paper: successive samples are not independent, since the track is smoothed; each counts for as
  * many independent ones as the smoothing leaves ({@link Settings#independentPerS}). The posterior is mixed with the
  * chance that the track's sign is wrong. A direction that is then less sure than {@link Settings#leastConfidence} is not
- * claimed; the span is {@code unsure} and its confidence is that of the likelier direction.
+ * claimed; the span is {@code unsure} and its confidence is that of the likelier direction. So is a part of a stroke in
+ * which the posterior leaves the direction open for long.
  */
 public final class HiddenMarkovReader implements StrokeReader {
     private static final int DOWN = 0;
     private static final int UP = 1;
     private static final int STILL = 2;
+
+    /**
+     * A direction that is less sure than this for so long, seconds, is doubted there, whatever the rest of the stroke:
+     * there may have been a change that nobody saw. Rendered scenes.
+     */
+    private static final double DOUBTED_BELOW = 0.6;
+
+    private static final double DOUBTED_S = 0.25;
 
     /** A zero crossing is looked for this close to where the path changes, seconds: the smoothing's reach. */
     static final double CROSSING_REACH_S = 0.25;
@@ -128,18 +138,19 @@ public final class HiddenMarkovReader implements StrokeReader {
             return List.of(new Stroke(startS, endS, StrokeKind.UNSEEN, 1));
         }
         HiddenMarkovChain chain = chain(run);
+        double[][] posterior = mixed(chain.posterior(), run);
         int[] path = chain.path();
-        double[][] posterior = chain.posterior();
+        BitSet doubted = doubted(path, posterior, run);
         List<Stroke> strokes = new ArrayList<>();
         double cursorS = startS;
         int first = 0;
         for (int i = 1; i <= path.length; i++) {
-            if (i < path.length && path[i] == path[first]) {
+            if (i < path.length && path[i] == path[first] && doubted.get(i) == doubted.get(first)) {
                 continue;
             }
             double untilS = i == path.length ? endS : changeS(run, path, i);
             if (untilS > cursorS) {
-                strokes.add(stroke(cursorS, untilS, path[first], mean(posterior, run, first, i)));
+                strokes.add(stroke(cursorS, untilS, path[first], mean(posterior, first, i), doubted.get(first)));
                 cursorS = untilS;
             }
             first = i;
@@ -147,33 +158,64 @@ public final class HiddenMarkovReader implements StrokeReader {
         return strokes;
     }
 
-    private Stroke stroke(double startS, double endS, int state, double[] posterior) {
+    private Stroke stroke(double startS, double endS, int state, double[] chances, boolean doubted) {
+        double confidence = chances[state];
         if (state == STILL) {
-            return new Stroke(startS, endS, StrokeKind.STILL, Math.min(1, posterior[STILL]));
+            return new Stroke(startS, endS, StrokeKind.STILL, confidence);
         }
-        double confidence = Math.min(1, posterior[state]);
-        StrokeKind kind = confidence < settings.leastConfidence()
-                ? StrokeKind.UNSURE
-                : state == DOWN ? StrokeKind.DOWN : StrokeKind.UP;
-        return new Stroke(startS, endS, kind, confidence);
+        if (doubted || confidence < settings.leastConfidence()) {
+            return new Stroke(startS, endS, StrokeKind.UNSURE, Math.max(chances[DOWN], chances[UP]));
+        }
+        return new Stroke(startS, endS, state == DOWN ? StrokeKind.DOWN : StrokeKind.UP, confidence);
     }
 
-    /** Mean chance of each state over a span, mixed with the chance that the track's sign is wrong. */
-    private static double[] mean(double[][] posterior, List<ArmSample.Seen> run, int first, int end) {
+    /** The chance of each state, mixed with the chance that the track's sign is wrong. */
+    private static double[][] mixed(double[][] posterior, List<ArmSample.Seen> run) {
+        double[][] mixed = new double[posterior.length][];
+        for (int i = 0; i < mixed.length; i++) {
+            double sign = run.get(i).sign();
+            double down = posterior[i][DOWN];
+            double up = posterior[i][UP];
+            mixed[i] = new double[] {down * sign + up * (1 - sign), up * sign + down * (1 - sign), posterior[i][STILL]};
+        }
+        return mixed;
+    }
+
+    /** Where along the path a direction is long doubted. */
+    private static BitSet doubted(int[] path, double[][] chances, List<ArmSample.Seen> run) {
+        BitSet doubted = new BitSet();
+        int first = 0;
+        while (first < path.length) {
+            int end = first;
+            while (end < path.length && path[end] == path[first] && inDoubt(chances[end], path[end])) {
+                end++;
+            }
+            if (end > first && run.get(end - 1).timeS() - run.get(first).timeS() >= DOUBTED_S) {
+                doubted.set(first, end);
+            }
+            first = Math.max(end, first + 1);
+        }
+        return doubted;
+    }
+
+    private static boolean inDoubt(double[] chances, int state) {
+        return state != STILL && chances[state] < DOUBTED_BELOW;
+    }
+
+    private static double[] mean(double[][] chances, int first, int end) {
         double[] mean = new double[3];
         for (int i = first; i < end; i++) {
-            double sign = run.get(i).sign();
-            mean[DOWN] += (posterior[i][DOWN] * sign + posterior[i][UP] * (1 - sign)) / (end - first);
-            mean[UP] += (posterior[i][UP] * sign + posterior[i][DOWN] * (1 - sign)) / (end - first);
-            mean[STILL] += posterior[i][STILL] / (end - first);
+            for (int state = 0; state < mean.length; state++) {
+                mean[state] += chances[i][state] / (end - first);
+            }
         }
-        return mean;
+        return Arrays.stream(mean).map(chance -> Math.min(1, chance)).toArray();
     }
 
     /** When the state changes before sample {@code i}: where the velocity crosses zero nearest to there, else half way. */
     private static double changeS(List<ArmSample.Seen> run, int[] path, int i) {
         double midS = midS(run.get(i - 1), run.get(i));
-        if (path[i] == STILL || path[i - 1] == STILL) {
+        if (path[i] == STILL || path[i - 1] == STILL || path[i] == path[i - 1]) {
             return midS;
         }
         int first = i - 1;

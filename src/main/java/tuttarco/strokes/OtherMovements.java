@@ -21,8 +21,8 @@ public final class OtherMovements {
     /** Less likely than this, a tremolo is not claimed, like a direction. */
     private static final double TREMOLO = 0.7;
 
-    /** Who is never surely seen bowing, of him or her nothing is claimed: so sure one stroke must be. Rendered scenes. */
-    private static final double SURELY = 0.97;
+    /** Who is never surely seen bowing, of him or her nothing is claimed: so sure one stroke must be. Rendered scenes, of 3 s too. */
+    private static final double SURELY = 0.85;
 
     /** Who never bows so many strokes in turn does something else; a page is turned in two or three movements. */
     private static final int IN_TURN = 4;

@@ -1,8 +1,58 @@
 package tuttarco.strokes;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tuttarco.tracks.ArmSample;
+import tuttarco.tracks.ArmTrack;
+
 class HiddenMarkovReaderTest extends StrokeReaderContract {
+    /** So noisy that a sample tells nothing, shoulder widths per second. */
+    private static final double NOTHING_TOLD = 1000;
+
+    private static final double CLEAR = 0.03;
+
     @Override
     StrokeReader reader() {
         return new HiddenMarkovReader(HiddenMarkovReader.Settings.DEFAULT);
+    }
+
+    /** A bow that clearly runs down for 2 s, then so long tells nothing, then runs down for 2 s more. */
+    private List<Stroke> downWithAGap(double gapS) {
+        List<ArmSample> samples = new ArrayList<>();
+        double endS = 4 + gapS;
+        for (double timeS = Tracks.FRAME_S / 2; timeS < endS; timeS += Tracks.FRAME_S) {
+            boolean gap = timeS > 2 && timeS < 2 + gapS;
+            samples.add(new ArmSample.ByBody(timeS, gap ? 0 : 0.6, gap ? NOTHING_TOLD : CLEAR, 1, 1));
+        }
+        return reader().read(new ArmTrack(Tracks.PLAYER, 0, endS, samples)).strokes();
+    }
+
+    /**
+     * With changes at random, one in 0.7 s, the bow runs down in the middle of a gap of T between two down-bows with
+     * a^2 / (a^2 + b^2), a = (1 + e^(-T/0.7)) / 2, b = 1 - a: 0.86 for 0.6 s.
+     */
+    @Test
+    void aShortGapLeavesTheStrokeWhole() {
+        List<Stroke> strokes = downWithAGap(0.6);
+        assertEquals(1, strokes.size(), strokes.toString());
+        assertEquals(StrokeKind.DOWN, strokes.get(0).kind());
+    }
+
+    /** Likewise 0.51 for 3 s; from 0.54 s after the gap's start to 0.54 s before its end it is below 0.6. */
+    @Test
+    void inALongGapNobodyKnows() {
+        List<Stroke> strokes = downWithAGap(3);
+        assertEquals(
+                List.of(StrokeKind.DOWN, StrokeKind.UNSURE, StrokeKind.DOWN),
+                strokes.stream().map(Stroke::kind).toList(),
+                strokes.toString());
+        double openS = 0.7 / 2 * Math.log(1 / (2 * 0.6 - 1));
+        assertEquals(2 + openS, strokes.get(1).startS(), 0.1);
+        assertEquals(5 - openS, strokes.get(1).endS(), 0.1);
+        assertTrue(strokes.get(1).confidence() < 0.6, strokes.toString());
     }
 }
