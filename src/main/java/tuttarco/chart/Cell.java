@@ -27,10 +27,13 @@ record Cell(State state, Optional<BowDirection> direction) {
     }
 
     static Cell played(BeatReading reading, Against reference) {
-        boolean leads = reference == Against.LEADER && reading.player().leader();
         Verdict verdict = reference == Against.MARKING ? reading.verdict() : reading.leaderVerdict();
-        State state = leads ? shown(reading) : state(verdict);
-        return new Cell(state, reading.played().direction());
+        return new Cell(state(verdict), reading.played().direction());
+    }
+
+    /** The leader's own way, which the others are compared with. */
+    static Cell led(BeatReading reading) {
+        return new Cell(shown(reading), reading.played().direction());
     }
 
     private static State state(Verdict verdict) {

@@ -8,6 +8,7 @@ import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Divergence.Against;
+import tuttarco.compare.Verdict;
 import tuttarco.take.Bowing;
 
 /** The section by beat: players by beats, beside the marking or the leader. */
@@ -39,11 +40,17 @@ public final class SectionByBeat implements Chart {
         }
         for (int p = 0; p < comparison.players().size(); p++) {
             List<Cell> cells = comparison.beatReadings().get(p).stream()
-                    .map(r -> Cell.played(r, reference))
+                    .map(r -> leads(comparison, reference, r) ? Cell.led(r) : Cell.played(r, reference))
                     .toList();
             rows.add(new SectionPlot.Row(Optional.of(comparison.players().get(p)), cells));
         }
         return List.copyOf(rows);
+    }
+
+    /** Where the part rests nobody leads: a bow set anew there is no stroke to go by. */
+    private static boolean leads(Comparison comparison, Against reference, BeatReading reading) {
+        boolean rests = comparison.marked() && reading.verdict() == Verdict.REST;
+        return reference == Against.LEADER && reading.player().leader() && !rests;
     }
 
     @Override

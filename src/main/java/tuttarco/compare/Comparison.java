@@ -27,4 +27,9 @@ public record Comparison(
         divergences = List.copyOf(divergences);
         lags = List.copyOf(lags);
     }
+
+    /** Whether the section was compared with a marking. */
+    public boolean marked() {
+        return !bars.isEmpty();
+    }
 }

@@ -33,7 +33,7 @@ final class TakeCharts {
         if (take.take().leader().isPresent() || take.part().isEmpty()) {
             charts.add(new SectionByBeat(comparison, Against.LEADER, take.take().bowing()));
         }
-        if (!comparison.bars().isEmpty()) {
+        if (comparison.marked()) {
             charts.add(new AgreementByBar(comparison.bars()));
         }
         return List.copyOf(charts);

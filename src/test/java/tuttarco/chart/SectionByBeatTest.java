@@ -3,9 +3,14 @@ package tuttarco.chart;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import tuttarco.compare.BarAgreement;
+import tuttarco.compare.BeatReading;
+import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
+import tuttarco.strokes.StrokeKind;
 import tuttarco.take.Bowing;
 
 class SectionByBeatTest extends ChartContract {
@@ -56,6 +61,36 @@ class SectionByBeatTest extends ChartContract {
         List<String> row = chart.table().rows().get(8);
         assertEquals(List.of("3", "1", "down", "down, with"), row.subList(0, 4));
         assertEquals("up, against", row.get(7));
+    }
+
+    /** On the last beat of the rest the leader sets the bow anew; where nothing is marked that is as good a stroke as any. */
+    @Test
+    void whereThePartRestsTheLeaderShowsNothing() {
+        assertEquals("", ledAtTheRest(SectionFixture.unified().comparison.bars()));
+        assertEquals("up", ledAtTheRest(List.of()));
+    }
+
+    private static String ledAtTheRest(List<BarAgreement> bars) {
+        Comparison told = SectionFixture.unified().comparison;
+        List<List<BeatReading>> readings = new ArrayList<>(told.beatReadings());
+        List<BeatReading> leader = new ArrayList<>(readings.get(0));
+        BeatReading rest = leader.get(23);
+        leader.set(
+                23,
+                new BeatReading(
+                        rest.player(),
+                        23,
+                        rest.beat(),
+                        rest.marked(),
+                        StrokeKind.UP,
+                        rest.confidence(),
+                        rest.verdict(),
+                        rest.leaderVerdict()));
+        readings.set(0, leader);
+        Comparison setAnew =
+                new Comparison(told.players(), told.beats(), readings, bars, told.divergences(), told.lags());
+        Chart chart = new SectionByBeat(setAnew, Against.LEADER, Bowing.UNIFIED);
+        return chart.table().rows().get(23).get(2);
     }
 
     @Test
