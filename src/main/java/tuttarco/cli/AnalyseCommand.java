@@ -13,6 +13,7 @@ import tuttarco.files.WholeFolder;
 import tuttarco.report.AnalysedTake;
 import tuttarco.report.Output;
 import tuttarco.report.Outputs;
+import tuttarco.report.ResultsJson;
 
 /** The main job: a take in, a report out. */
 @Command(
@@ -43,7 +44,7 @@ final class AnalyseCommand implements Callable<Integer> {
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
             analysed = Analysis.standard(Version.number(), kept.cache()).of(take, progress.ofReading());
         }
-        WholeFolder.write(out, folder -> {
+        WholeFolder.write(out, ResultsJson.filesNotedIn(out), folder -> {
             for (Output output : Outputs.all()) {
                 if (Thread.interrupted()) {
                     throw new InterruptedException("writing was stopped");

@@ -11,35 +11,45 @@ import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
 
-/** Moves staged files into a folder that exists, all or none; what they replace lies in the staging until the end. */
+/**
+ * Moves staged files into a folder that exists and leftovers of an earlier run out of it, all or none; what leaves the
+ * folder lies in the staging until the end.
+ */
 final class Replacement {
     private final Path staged;
     private final Path target;
     private final List<Path> files;
+    private final List<Path> leftovers;
     private final Path replaced;
     private final Deque<Staging.Move> undo = new ArrayDeque<>();
 
-    private Replacement(Path staged, Path target, List<Path> files) {
+    private Replacement(Path staged, Path target, List<Path> files, List<Path> leftovers) {
         this.staged = staged;
         this.target = target;
         this.files = files;
+        this.leftovers = leftovers;
         this.replaced = staged.resolve("replaced-" + UUID.randomUUID());
     }
 
-    static Replacement of(Path staged, Path target) throws IOException {
+    static Replacement of(Path staged, Path target, OwnFiles earlier) throws IOException {
+        List<Path> files;
         try (Stream<Path> walk = Files.walk(staged)) {
-            return new Replacement(
-                    staged,
-                    target,
-                    walk.filter(Files::isRegularFile)
-                            .map(staged::relativize)
-                            .sorted()
-                            .toList());
+            files = walk.filter(Files::isRegularFile)
+                    .map(staged::relativize)
+                    .sorted()
+                    .toList();
         }
+        List<Path> leftovers = earlier.unchangedIn(target).stream()
+                .filter(file -> !files.contains(file))
+                .toList();
+        return new Replacement(staged, target, files, leftovers);
     }
 
     void run() throws IOException {
         try {
+            for (Path file : leftovers) {
+                setAside(file);
+            }
             for (Path file : files) {
                 replace(file);
             }
@@ -58,13 +68,18 @@ final class Replacement {
             throw new FileSystemException(to.toString(), null, to + " is a folder where a file is needed");
         }
         if (Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
-            Path before = replaced.resolve(file);
-            Files.createDirectories(before.getParent());
-            Files.move(to, before);
-            undo.addFirst(() -> Files.move(before, to));
+            setAside(file);
         }
         Files.move(staged.resolve(file), to);
         undo.addFirst(() -> Files.delete(to));
+    }
+
+    private void setAside(Path file) throws IOException {
+        Path from = target.resolve(file);
+        Path before = replaced.resolve(file);
+        Files.createDirectories(before.getParent());
+        Files.move(from, before);
+        undo.addFirst(() -> Files.move(before, from));
     }
 
     private void undoAll(IOException cause) {

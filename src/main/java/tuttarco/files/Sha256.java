@@ -2,6 +2,7 @@ package tuttarco.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
@@ -15,14 +16,18 @@ public final class Sha256 {
 
     public static String of(Path file) throws InputException {
         try {
-            MessageDigest digest = digest();
-            try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-                in.transferTo(java.io.OutputStream.nullOutputStream());
-            }
-            return HexFormat.of().formatHex(digest.digest());
+            return read(file);
         } catch (IOException e) {
             throw new InputException(InputBytes.name(file) + " can't be read to its end; check the disk it is on.", e);
         }
+    }
+
+    static String read(Path file) throws IOException {
+        MessageDigest digest = digest();
+        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+            in.transferTo(OutputStream.nullOutputStream());
+        }
+        return HexFormat.of().formatHex(digest.digest());
     }
 
     public static String of(byte[] bytes) {

@@ -19,6 +19,17 @@ public final class WholeFolder {
      * @throws InterruptedException if the contents were interrupted
      */
     public static void write(Path dir, FolderContents contents) throws OutputException, InterruptedException {
+        write(dir, OwnFiles.NONE, contents);
+    }
+
+    /**
+     * As {@link #write(Path, FolderContents)}, and files of an earlier run that this one does not write again are taken
+     * away in the same step, unless somebody changed them.
+     *
+     * @param earlier what the earlier run noted; it is not trusted further than that
+     */
+    public static void write(Path dir, OwnFiles earlier, FolderContents contents)
+            throws OutputException, InterruptedException {
         Path target = dir.toAbsolutePath().normalize();
         requireNoFile(dir);
         boolean exists = Files.isDirectory(target);
@@ -26,7 +37,7 @@ public final class WholeFolder {
             Files.createDirectory(staging.path());
             contents.writeTo(staging.path());
             if (exists) {
-                Replacement replacement = Replacement.of(staging.path(), target);
+                Replacement replacement = Replacement.of(staging.path(), target, earlier);
                 staging.keep(replacement::run);
             } else {
                 staging.keep(() -> Files.move(staging.path(), target, StandardCopyOption.ATOMIC_MOVE));

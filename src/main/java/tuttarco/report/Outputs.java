@@ -2,7 +2,7 @@ package tuttarco.report;
 
 import java.util.List;
 
-/** What {@code analyse} writes. */
+/** What {@code analyse} writes, in this order: the results note the files of all others. */
 public final class Outputs {
     private Outputs() {}
 

@@ -3,10 +3,14 @@ package tuttarco.report;
 import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -17,6 +21,7 @@ import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Lag;
+import tuttarco.files.OwnFiles;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Bow;
@@ -24,21 +29,64 @@ import tuttarco.strokes.BowUse;
 import tuttarco.strokes.Bows;
 import tuttarco.strokes.Edge;
 
-/** {@code results.json}: everything, as {@code results.schema.json} beside this class describes it. */
+/**
+ * {@code results.json}: everything, as {@code results.schema.json} beside this class describes it. It notes the files that
+ * lie in the folder already, so it is written last.
+ */
 public final class ResultsJson implements Output {
     public static final String FORMAT = "urn:tuttarco:results:1";
 
+    private static final String NAME = "results.json";
+    private static final String FILES = "files";
+
+    /** No run writes more files than this; sixty players have about 130. */
+    private static final int MOST_FILES = 10_000;
+
     @Override
     public String name() {
-        return "results.json";
+        return NAME;
+    }
+
+    /** What an earlier run noted to have written into the folder; nothing where no run did or its note can't be read. */
+    public static OwnFiles filesNotedIn(Path folder) {
+        Path file = folder.resolve(NAME);
+        if (!Files.isRegularFile(file)) {
+            return OwnFiles.NONE;
+        }
+        try (JsonParser json = new JsonFactory().createParser(file.toFile())) {
+            return filesNoted(json);
+        } catch (IOException notOurs) {
+            return OwnFiles.NONE;
+        }
+    }
+
+    private static OwnFiles filesNoted(JsonParser json) throws IOException {
+        boolean ours = json.nextToken() == JsonToken.START_OBJECT
+                && "format".equals(json.nextFieldName())
+                && FORMAT.equals(json.nextTextValue())
+                && FILES.equals(json.nextFieldName())
+                && json.nextToken() == JsonToken.START_OBJECT;
+        Map<String, String> sha256 = new HashMap<>();
+        while (ours && json.nextToken() == JsonToken.FIELD_NAME && sha256.size() < MOST_FILES) {
+            String name = json.currentName();
+            String noted = json.nextTextValue();
+            ours = noted != null;
+            if (ours) {
+                sha256.put(name, noted);
+            }
+        }
+        return ours ? new OwnFiles(sha256) : OwnFiles.NONE;
     }
 
     @Override
     public void write(AnalysedTake take, Path folder) throws IOException {
+        Map<String, String> files = OwnFiles.in(folder).sha256();
         try (JsonGenerator json =
                 new JsonFactory().createGenerator(folder.resolve(name()).toFile(), JsonEncoding.UTF8)) {
             json.useDefaultPrettyPrinter();
             json.writeStartObject();
+            json.writeStringField("format", FORMAT);
+            writeWords(FILES, files, json);
             writeHead(take, json);
             writePlayers(take, json);
             writeReadings(take, json);
@@ -48,7 +96,6 @@ public final class ResultsJson implements Output {
     }
 
     private static void writeHead(AnalysedTake take, JsonGenerator json) throws IOException {
-        json.writeStringField("format", FORMAT);
         json.writeStringField("program_version", take.programVersion());
         json.writeStringField("title", take.take().title());
         json.writeStringField("bowing", take.take().bowing().word());

@@ -121,6 +121,26 @@ class AnalyseCommandTest {
         assertEquals(all, names(out));
     }
 
+    /** The second player leaves: the chart goes, what somebody wrote or changed there stays. */
+    @Test
+    void whatAnEarlierRunLeftIsTakenAway() throws IOException {
+        Path out = folder.resolve("out");
+        assertEquals(0, Shell.run("analyse", take, "--out", out).code());
+        Path charts = out.resolve("charts");
+        assertTrue(names(charts).containsAll(Set.of("bow-01.svg", "bow-02.png", "bow-02.svg")), "two players");
+        Files.writeString(charts.resolve("bow-02.svg"), "annotated");
+        Files.writeString(charts.resolve("bow-03.svg"), "mine");
+        Path alone = Files.writeString(
+                given.resolve("alone.take.json"),
+                TinyTake.JSON.replaceFirst("(?s),\\s*\\{\"label\": \"Jon\".*?}.*?}", ""));
+        assertEquals(0, Shell.run("analyse", alone, "--out", out).code());
+        assertEquals(PROMISED, names(out));
+        assertTrue(names(charts).contains("bow-01.svg"));
+        assertFalse(names(charts).contains("bow-02.png"));
+        assertEquals("annotated", Files.readString(charts.resolve("bow-02.svg")));
+        assertEquals("mine", Files.readString(charts.resolve("bow-03.svg")));
+    }
+
     @Test
     void theSameTakeGivesTheSameBytes() throws IOException {
         Path one = folder.resolve("one");

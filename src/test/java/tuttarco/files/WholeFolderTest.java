@@ -43,6 +43,45 @@ class WholeFolderTest {
         assertEquals("rosin", Files.readString(out.resolve("shopping.txt")));
     }
 
+    private Path withLeftovers() throws IOException {
+        Path out = Files.createDirectories(root.resolve("out/charts")).getParent();
+        Files.writeString(out.resolve("report.html"), "old");
+        Files.writeString(out.resolve("charts/left.svg"), "old");
+        return out;
+    }
+
+    @Test
+    void takesAwayWhatAnEarlierRunLeft() throws Exception {
+        Path out = withLeftovers();
+        OwnFiles earlier = OwnFiles.in(out);
+        Files.writeString(out.resolve("shopping.txt"), "rosin");
+        WholeFolder.write(out, earlier, report("new"));
+        assertEquals(List.of("charts", "charts/section.svg", "report.html", "shopping.txt"), Trees.below(out));
+    }
+
+    @Test
+    void aFailureAfterLeftoversWereTakenAwayPutsThemBack() throws IOException {
+        Path out = withLeftovers();
+        OwnFiles earlier = OwnFiles.in(out);
+        Files.createDirectory(out.resolve("z.csv"));
+        assertThrows(
+                OutputException.class,
+                () -> WholeFolder.write(
+                        out, earlier, folder -> Files.writeString(folder.resolve("z.csv"), "a folder is in the way")));
+        assertEquals(List.of("charts", "charts/left.svg", "report.html", "z.csv"), Trees.below(out));
+        assertEquals("old", Files.readString(out.resolve("charts/left.svg")));
+    }
+
+    @Test
+    void anEndInBetweenLeavesWhatWasThere() throws Exception {
+        Path out = withLeftovers();
+        Process child = started(out);
+        String said = new String(child.getInputStream().readAllBytes(), UTF_8);
+        assertEquals(130, child.waitFor(), said);
+        assertEquals(List.of("charts", "charts/left.svg", "report.html"), Trees.below(out));
+        assertEquals("old", Files.readString(out.resolve("report.html")));
+    }
+
     @Test
     void aFailureWhileWritingLeavesNothingBehind() throws IOException {
         IOException full = new IOException("no room");
@@ -111,23 +150,29 @@ class WholeFolderTest {
 
     @Test
     void theEndOfTheProgramRemovesWhatIsUnfinished() throws Exception {
-        Process child = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Interrupted.class.getName(),
-                        root.resolve("x/out").toString())
-                .redirectErrorStream(true)
-                .start();
+        Process child = started(root.resolve("x/out"));
         String said = new String(child.getInputStream().readAllBytes(), UTF_8);
         assertEquals(130, child.waitFor(), said);
         assertEquals(List.of(), Trees.below(root));
     }
 
+    private static Process started(Path out) throws IOException {
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Interrupted.class.getName(),
+                        out.toString())
+                .redirectErrorStream(true)
+                .start();
+    }
+
     /** A program that ends while it writes, as after a signal. */
     static final class Interrupted {
-        public static void main(String[] args) throws OutputException, InterruptedException {
-            WholeFolder.write(Path.of(args[0]), folder -> {
+        public static void main(String[] args) throws Exception {
+            Path out = Path.of(args[0]);
+            OwnFiles earlier = Files.exists(out) ? OwnFiles.in(out) : OwnFiles.NONE;
+            WholeFolder.write(out, earlier, folder -> {
                 report("half").writeTo(folder);
                 System.exit(130);
             });

@@ -11,10 +11,16 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tuttarco.files.OwnFiles;
+import tuttarco.files.Sha256;
 
 class ResultsJsonTest extends OutputContract {
     @Override
@@ -61,6 +67,45 @@ class ResultsJsonTest extends OutputContract {
             assertEquals("camera", declared.get(i).get("facing").asText());
             assertEquals("auto", seen.get(i).get("facing").asText());
         }
+    }
+
+    @Test
+    void notesTheFilesWrittenBeforeIt() throws IOException {
+        Files.writeString(Files.createDirectory(folder.resolve("charts")).resolve("a.svg"), "abc");
+        JsonNode json = new ObjectMapper().readTree(written(Fixtures.unified()));
+        assertEquals(1, json.get("files").size());
+        assertEquals(
+                Map.of("charts/a.svg", json.at("/files/charts~1a.svg").asText()),
+                ResultsJson.filesNotedIn(folder).sha256());
+        assertEquals(
+                Sha256.of("abc".getBytes(StandardCharsets.UTF_8)),
+                json.at("/files/charts~1a.svg").asText());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "{",
+                "[]",
+                "\u0000\u0001",
+                "{\"format\": \"urn:other\", \"files\": {\"a\": \"b\"}}",
+                "{\"format\": \"urn:tuttarco:results:1\", \"title\": \"from before files were noted\"}",
+                "{\"format\": \"urn:tuttarco:results:1\", \"files\": [\"a\"]}",
+                "{\"format\": \"urn:tuttarco:results:1\", \"files\": {\"a\": 1}}",
+                "{\"format\": \"urn:tuttarco:results:1\", \"files\": {\"a\": \"b\", \"c\""
+            })
+    void aNoteThatIsNotOursNotesNothing(String json) throws IOException {
+        Files.writeString(folder.resolve("results.json"), json);
+        assertEquals(OwnFiles.NONE, ResultsJson.filesNotedIn(folder));
+    }
+
+    @Test
+    void whereNothingWasWrittenNothingIsNoted() throws IOException {
+        assertEquals(OwnFiles.NONE, ResultsJson.filesNotedIn(folder));
+        Files.createDirectory(folder.resolve("results.json"));
+        assertEquals(OwnFiles.NONE, ResultsJson.filesNotedIn(folder));
+        assertEquals(OwnFiles.NONE, ResultsJson.filesNotedIn(folder.resolve("missing")));
     }
 
     @Test
