@@ -1,6 +1,5 @@
 package tuttarco.chart;
 
-import java.awt.Color;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
@@ -10,7 +9,6 @@ import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
-import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 
 /** Builds the rows of a bow chart; all rows share one scale. */
@@ -40,24 +38,12 @@ final class BowRows {
     XYPlot row(double startS, double endS, StrokeLane lane, int heightPx, boolean last) {
         XYPlot plot = new XYPlot(points(startS, endS), timeAxis(startS, endS, last), travelAxis(heightPx), null);
         Look.dress(plot);
-        plot.setRenderer(renderer(plot.getDataset().getSeriesCount()));
-        int index = 0;
-        for (BarRun bar : BarRun.of(beats)) {
-            for (int b = bar.firstIndex(); b <= bar.lastIndex(); b++) {
-                Beat beat = beats.beats().get(index++);
-                if (beat.timeS() >= startS && beat.timeS() <= endS) {
-                    plot.addDomainMarker(beatLine(beat, b == bar.firstIndex()), Layer.BACKGROUND);
-                }
-            }
-        }
+        DeviationRenderer renderer = renderer(plot.getDataset().getSeriesCount());
+        renderer.addAnnotation(new BeatLines(beats), Layer.BACKGROUND);
+        plot.setRenderer(renderer);
         plot.addRangeMarker(new ValueMarker(0, Look.PALETTE.rule(), Look.HAIRLINE), Layer.BACKGROUND);
         plot.addAnnotation(lane);
         return plot;
-    }
-
-    private static ValueMarker beatLine(Beat beat, boolean strong) {
-        Color colour = strong ? Look.PALETTE.secondary() : Look.PALETTE.rule();
-        return new ValueMarker(beat.timeS(), colour, strong ? Look.MIDDLING : Look.HAIRLINE);
     }
 
     private YIntervalSeriesCollection points(double startS, double endS) {

@@ -7,13 +7,16 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
-import org.apache.batik.svggen.SVGGraphics2D;
-import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -58,19 +61,20 @@ public final class ChartFiles {
         context.setPrecision(1);
         context.setEmbeddedFontsOn(false);
         context.setIDGenerator(new KeyedIds(chart.key()));
-        SVGGraphics2D g = new SVGGraphics2D(context, false);
+        SvgPen g = new SvgPen(context);
         g.setSVGCanvasSize(new Dimension(chart.widthPx(), chart.heightPx()));
         draw(chart, g);
         Element root = g.getRoot();
         SvgTidy.tidy(chart, document, root);
         StringWriter out = new StringWriter();
         try {
-            g.stream(root, out, false, false);
-        } catch (SVGGraphics2DIOException e) {
-            throw new UncheckedIOException(new IOException(e));
+            Transformer plain = TransformerFactory.newInstance().newTransformer();
+            plain.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
+            plain.transform(new DOMSource(root), new StreamResult(out));
+        } catch (TransformerException e) {
+            throw new IllegalStateException("every Java can write out a document", e);
         }
-        String text = out.toString();
-        return text.substring(text.indexOf("<svg"));
+        return out.toString();
     }
 
     private static Document emptyDocument() {

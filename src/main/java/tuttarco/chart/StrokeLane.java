@@ -1,17 +1,15 @@
 package tuttarco.chart;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import java.util.Optional;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.plot.Plot;
-import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.RectangleEdge;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.bow.BowDirection;
@@ -52,20 +50,19 @@ final class StrokeLane extends AbstractXYAnnotation {
             ValueAxis travelAxis,
             int rendererIndex,
             PlotRenderingInfo info) {
-        RectangleEdge edge = Plot.resolveDomainAxisLocation(plot.getDomainAxisLocation(), PlotOrientation.VERTICAL);
-        Time time = new Time(timeAxis, area, edge);
+        RowTime time = new RowTime(timeAxis, area, plot.getDomainAxisEdge());
         double top = area.getMinY() + BAR_NUMBERS_PX;
         drawBarNumbers(g, area, time);
+        Pens pens = new Pens();
         for (Interval span : againstS) {
-            time.span(span.low(), span.high(), top + 1, LANE_PX - 2).ifPresent(box -> {
-                g.setPaint(Look.PALETTE.against());
-                g.fill(CellPen.bevelled(box));
-            });
+            time.span(span.low(), span.high(), top + 1, LANE_PX - 2)
+                    .ifPresent(box -> pens.againstFills.append(CellPen.bevelled(box), false));
         }
         for (Stroke stroke : strokes) {
             time.span(stroke.startS(), stroke.endS(), top + 1, LANE_PX - 2)
-                    .ifPresent(box -> drawStroke(g, stroke, box));
+                    .ifPresent(box -> pens.add(stroke, against(stroke), box));
         }
+        pens.draw(g);
         g.setPaint(Look.PALETTE.secondary());
         g.setStroke(Look.HAIRLINE);
         double endPx = strokes.isEmpty()
@@ -76,7 +73,7 @@ final class StrokeLane extends AbstractXYAnnotation {
         g.draw(new Line2D.Double(area.getMinX(), top + LANE_PX, endPx, top + LANE_PX));
     }
 
-    private void drawBarNumbers(Graphics2D g, Rectangle2D area, Time time) {
+    private void drawBarNumbers(Graphics2D g, Rectangle2D area, RowTime time) {
         double freeFromPx = area.getMinX();
         for (BarRun bar : BarRun.of(beats)) {
             Beat first = beats.beats().get(bar.firstIndex());
@@ -90,59 +87,67 @@ final class StrokeLane extends AbstractXYAnnotation {
         }
     }
 
-    private void drawStroke(Graphics2D g, Stroke stroke, Rectangle2D box) {
-        boolean against = againstS.stream().anyMatch(s -> s.low() <= middleS(stroke) && middleS(stroke) < s.high());
-        if (stroke.kind() == StrokeKind.UNSURE && box.getWidth() > 4) {
-            g.setPaint(Look.PALETTE.secondary());
+    private boolean against(Stroke stroke) {
+        double middleS = (stroke.startS() + stroke.endS()) / 2;
+        return againstS.stream().anyMatch(s -> s.low() <= middleS && middleS < s.high());
+    }
+
+    /** Collects the strokes of a row and draws them, all of one kind in one path, as {@link CellPen} does. */
+    private static final class Pens {
+        private final Path2D againstFills = new Path2D.Double();
+        private final Path2D shades = new Path2D.Double();
+        private final Path2D ends = new Path2D.Double();
+        private final Path2D dotted = new Path2D.Double();
+        private final Path2D dashes = new Path2D.Double();
+        private final Path2D tremolos = new Path2D.Double();
+        private final Path2D signs = new Path2D.Double();
+        private final Path2D againstSigns = new Path2D.Double();
+
+        void add(Stroke stroke, boolean against, Rectangle2D box) {
+            double x = box.getCenterX();
+            double y = box.getCenterY();
+            double sizePx = Math.min(SIGN_PX, box.getWidth() - 2);
+            if (stroke.kind() == StrokeKind.UNSURE && box.getWidth() > 4) {
+                dotted.append(
+                        new Rectangle2D.Double(
+                                box.getX() + 1.5, box.getY() + 1, box.getWidth() - 3, box.getHeight() - 2),
+                        false);
+            } else if (stroke.kind() == StrokeKind.UNSEEN) {
+                dashes.append(new Rectangle2D.Double(x - 4, y - 0.6, 8, 1.2), false);
+            } else if (stroke.kind() == StrokeKind.TREMOLO && box.getWidth() >= LEAST_SIGN_PX) {
+                tremolos.append(BowSigns.tremolo(x, y, sizePx, sizePx * TREMOLO), false);
+            }
+            stroke.kind().direction().ifPresent(d -> {
+                if (!against && d == BowDirection.DOWN) {
+                    shades.append(box, false);
+                }
+                if (box.getWidth() >= LEAST_SIGN_PX) {
+                    double weightPx = Math.max(1.2, sizePx * (against ? HEAVY : THIN));
+                    (against ? againstSigns : signs).append(BowSigns.of(d, x, y, sizePx, weightPx), false);
+                }
+            });
+            ends.append(new Line2D.Double(box.getMaxX(), box.getMinY(), box.getMaxX(), box.getMaxY()), false);
+        }
+
+        void draw(Graphics2D g) {
+            Palette palette = Look.PALETTE;
+            fill(g, palette.against(), againstFills);
+            fill(g, palette.shade(), shades);
+            g.setPaint(palette.rule());
+            g.setStroke(Look.HAIRLINE);
+            g.draw(ends);
+            g.setPaint(palette.secondary());
             g.setStroke(Look.DOTTED);
-            g.draw(new Rectangle2D.Double(box.getX() + 1.5, box.getY() + 1, box.getWidth() - 3, box.getHeight() - 2));
-        } else if (stroke.kind() == StrokeKind.UNSEEN) {
-            g.setPaint(Look.PALETTE.secondary());
-            g.fill(new Rectangle2D.Double(box.getCenterX() - 4, box.getCenterY() - 0.6, 8, 1.2));
-        } else if (stroke.kind() == StrokeKind.TREMOLO && box.getWidth() >= LEAST_SIGN_PX) {
-            double sizePx = Math.min(SIGN_PX, box.getWidth() - 2);
-            g.setPaint(Look.PALETTE.ink());
-            g.fill(BowSigns.tremolo(box.getCenterX(), box.getCenterY(), sizePx, sizePx * TREMOLO));
-        } else {
-            stroke.kind().direction().ifPresent(d -> drawSign(g, d, against, box));
-        }
-        g.setPaint(Look.PALETTE.rule());
-        g.setStroke(Look.HAIRLINE);
-        g.draw(new Line2D.Double(box.getMaxX(), box.getMinY(), box.getMaxX(), box.getMaxY()));
-    }
-
-    private static void drawSign(Graphics2D g, BowDirection direction, boolean against, Rectangle2D box) {
-        if (!against && direction == BowDirection.DOWN) {
-            g.setPaint(Look.PALETTE.shade());
-            g.fill(box);
-        }
-        if (box.getWidth() >= LEAST_SIGN_PX) {
-            double sizePx = Math.min(SIGN_PX, box.getWidth() - 2);
-            g.setPaint(against ? Look.PALETTE.heavy() : Look.PALETTE.with());
-            g.fill(BowSigns.of(
-                    direction,
-                    box.getCenterX(),
-                    box.getCenterY(),
-                    sizePx,
-                    Math.max(1.2, sizePx * (against ? HEAVY : THIN))));
-        }
-    }
-
-    private static double middleS(Stroke stroke) {
-        return (stroke.startS() + stroke.endS()) / 2;
-    }
-
-    /** Where times lie on a row. */
-    private record Time(ValueAxis axis, Rectangle2D area, RectangleEdge edge) {
-        double x(double timeS) {
-            return axis.valueToJava2D(timeS, area, edge);
+            g.draw(dotted);
+            fill(g, palette.secondary(), dashes);
+            fill(g, palette.ink(), tremolos);
+            fill(g, palette.with(), signs);
+            fill(g, palette.heavy(), againstSigns);
         }
 
-        /** The part of a span that lies on the row. */
-        Optional<Rectangle2D> span(double startS, double endS, double topPx, double heightPx) {
-            double x0 = Math.max(area.getMinX(), x(startS));
-            double x1 = Math.min(area.getMaxX(), x(endS));
-            return x1 - x0 < 0.2 ? Optional.empty() : Optional.of(new Rectangle2D.Double(x0, topPx, x1 - x0, heightPx));
+        private static void fill(Graphics2D g, Color colour, Path2D path) {
+            g.setPaint(colour);
+            g.fill(path);
         }
     }
 }

@@ -13,16 +13,19 @@ final class SvgTidy {
 
     /** Names the picture by its title, gives all ids the chart's prefix, and says the typeface as style sheets do. */
     static void tidy(Chart chart, Document document, Element root) {
-        families(root);
+        weights(root);
+        root.setAttribute("font-family", Look.FAMILY);
         NodeList all = root.getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {
             Element element = (Element) all.item(i);
-            families(element);
+            weights(element);
+            unspace(element);
             unclip(element, chart);
             if (element.getAttribute("id").equals(GENERIC_DEFS)) {
                 element.setAttribute("id", chart.key() + "-" + GENERIC_DEFS);
             }
         }
+        SvgGathering.gather(root);
         String titleId = chart.key() + "-title";
         root.setAttribute("viewBox", "0 0 " + chart.widthPx() + " " + chart.heightPx());
         root.setAttribute("role", "img");
@@ -40,13 +43,20 @@ final class SvgTidy {
         }
     }
 
-    /** A drawing names each weight as a family of its own; pages know one family with weights. */
-    private static void families(Element element) {
+    /** A drawing names each weight as a family of its own; pages know one family, the whole picture's, with weights. */
+    private static void weights(Element element) {
         String family = element.getAttribute("font-family");
         if (!family.isEmpty()) {
-            boolean semibold = family.contains("Semibold");
-            element.setAttribute("font-family", Look.FAMILY);
-            element.setAttribute("font-weight", semibold ? "600" : "400");
+            element.removeAttribute("font-family");
+            element.setAttribute("font-weight", family.contains("Semibold") ? "600" : "400");
+        }
+    }
+
+    /** Only spaces at an end or beside each other need to be kept. */
+    private static void unspace(Element element) {
+        String text = element.getTextContent();
+        if (text.equals(text.strip()) && !text.contains("  ")) {
+            element.removeAttribute("xml:space");
         }
     }
 }

@@ -120,7 +120,7 @@ class SectionByBeatTest extends ChartContract {
         assertTrue(large.heightPx() <= 6000, large.heightPx() + " px high");
         String svg = ChartFiles.svg(large);
         parsed(svg);
-        assertTrue(svg.length() < 3_000_000, svg.length() + " letters");
+        assertTrue(svg.length() < 200_000, svg.length() + " letters");
     }
 
     @Test

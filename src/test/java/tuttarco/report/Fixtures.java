@@ -51,6 +51,11 @@ final class Fixtures {
         return take(SectionFixture.named(label), true, Bowing.UNIFIED, label);
     }
 
+    /** Sixty players over two hundred beats. */
+    static AnalysedTake large() {
+        return take(SectionFixture.clean(60, 200), true, Bowing.UNIFIED, "Sixty players");
+    }
+
     /** As measured, but the first player's up-bows are placed near the tip; see {@link BowUse.Placed}. */
     private static List<Bows> bows(SectionFixture section) {
         List<Bows> all = new ArrayList<>();

@@ -111,6 +111,14 @@ class ReportPageTest extends OutputContract {
         assertFalse(css.contains("http"), "a style sheet that loads nothing");
     }
 
+    /** Small enough to be sent by mail: a hundred seconds of sixty players with their charts and tables. */
+    @Test
+    void aWholeOrchestraFitsInSixMegabytes() throws IOException {
+        String page = written(Fixtures.large());
+        assertTrue(page.length() < 6_000_000, page.length() + " letters");
+        assertEquals(63, Jsoup.parse(page).select("figure svg").size());
+    }
+
     @ParameterizedTest
     @MethodSource("takes")
     void linksAndLabelsMeetTheirIds(AnalysedTake take) throws IOException {
