@@ -23,16 +23,16 @@ final class FaceWatch {
     private static final int FEWEST_CELLS = 6;
 
     /** Share of a head's own motion by which the flow over it errs; covers a real head that turns with the bow. */
-    private static final double ERROR_SHARE = 0.15;
+    private static final double ERROR_SHARE = 0.2;
 
     /** What remains is pooled over this long to either side, seconds: about a bar, in which arms come and go. */
-    private static final double POOL_S = 2;
+    private static final double POOL_S = 3;
 
     /**
      * More than this remains where something moves before the face, shoulder widths per second; chosen on rendered
      * scenes: 0.11 at most where nothing does, 0.15 at least where a conductor's arms do.
      */
-    private static final double APART = 0.13;
+    private static final double APART = 0.12;
 
     private final ResizableDoubleArray timesS = new ResizableDoubleArray();
     /** Square of what remains, less what the flow errs by. */
