@@ -77,7 +77,12 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
      * @param crossed in which of them something moved before the player
      */
     static BowArm of(
-            Player player, Map<Hand, HandFollower> hands, List<KeyPose> poses, KeyPose.Way neighbours, BitSet dark, BitSet crossed) {
+            Player player,
+            Map<Hand, HandFollower> hands,
+            List<KeyPose> poses,
+            KeyPose.Way neighbours,
+            BitSet dark,
+            BitSet crossed) {
         Motion right = Motion.of(hands.get(Hand.RIGHT));
         Motion left = Motion.of(hands.get(Hand.LEFT));
         boolean rightBows = right.energy() * Math.exp(RIGHT_HANDED) >= left.energy();
@@ -102,7 +107,8 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
                 poses, poses.stream().mapToDouble(p -> p.presence(hand)).toArray(), timesS);
         List<ArmSample> samples = new ArrayList<>(along.length);
         for (int i = 0; i < along.length; i++) {
-            Optional<ArmSample.Reason> lost = hopeless.isPresent() ? hopeless : lost(dark.get(i), inside[i], seen[i], crossed.get(i));
+            Optional<ArmSample.Reason> lost =
+                    hopeless.isPresent() ? hopeless : lost(dark.get(i), inside[i], seen[i], crossed.get(i));
             if (lost.isPresent()) {
                 samples.add(new ArmSample.Lost(timesS[i], lost.get()));
                 continue;
