@@ -55,7 +55,7 @@ public sealed interface ArmSample {
 
     /** Why an arm was not seen. */
     enum Reason {
-        /** Somebody or something is before the bow hand. */
+        /** Somebody or something is before the bow hand, or moves before the player. */
         HIDDEN("the bow hand is hidden"),
         /** The bow hand is outside the picture. */
         OUT_OF_PICTURE("the bow hand is outside the picture"),

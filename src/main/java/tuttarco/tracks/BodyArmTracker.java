@@ -63,6 +63,7 @@ public final class BodyArmTracker implements ArmTracker {
         final BitSet dark = new BitSet();
         int motions;
         final Map<Hand, HandFollower> hands = new EnumMap<>(Hand.class);
+        final FaceWatch face = new FaceWatch();
 
         /**
          * Starts with the first pose.
@@ -97,6 +98,7 @@ public final class BodyArmTracker implements ArmTracker {
             for (HandFollower hand : hands.values()) {
                 hand.note(memo);
             }
+            face.note(memo);
         }
 
         @Override
@@ -183,6 +185,8 @@ public final class BodyArmTracker implements ArmTracker {
         Optional<CellFlow.Motion> moved = now.flow.advance(frame);
         if (moved.isPresent()) {
             now.hands.values().forEach(h -> h.accept(moved.get(), now.flow.grid(), now.region.shoulderWidthPx()));
+            KeyPose last = poses.get(poses.size() - 1);
+            now.face.accept(moved.get(), now.flow.grid(), last.nose(), now.region.shoulderWidthPx());
             now.dark.set(now.motions++, now.flow.luma() < FlowArmTracker.DARK_LUMA);
         }
     }
@@ -212,7 +216,7 @@ public final class BodyArmTracker implements ArmTracker {
     }
 
     private BowArm bow(Following now, KeyPose.Way neighbours) {
-        return BowArm.of(player, now.hands, poses, neighbours, now.dark);
+        return BowArm.of(player, now.hands, poses, neighbours, now.dark, now.face.crossed());
     }
 
     @Override

@@ -74,9 +74,15 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
      *
      * @param neighbours the way of the down-bow on the others of the section
      * @param dark which of the motions were seen in the dark
+     * @param crossed in which of them something moved before the player
      */
     static BowArm of(
-            Player player, Map<Hand, HandFollower> hands, List<KeyPose> poses, KeyPose.Way neighbours, BitSet dark) {
+            Player player,
+            Map<Hand, HandFollower> hands,
+            List<KeyPose> poses,
+            KeyPose.Way neighbours,
+            BitSet dark,
+            BitSet crossed) {
         Motion right = Motion.of(hands.get(Hand.RIGHT));
         Motion left = Motion.of(hands.get(Hand.LEFT));
         boolean rightBows = right.energy() * Math.exp(RIGHT_HANDED) >= left.energy();
@@ -87,11 +93,11 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
         }
         double[] along = bow.along();
         BodySign sign = BodySign.judge(player, hand, poses, neighbours, bow.timesS(), bow.axes(), along);
-        return new BowArm(hand, samples(hand, bow, along, sign, poses, dark), sign.mean(bow.axes()));
+        return new BowArm(hand, samples(hand, bow, along, sign, poses, dark, crossed), sign.mean(bow.axes()));
     }
 
     private static List<ArmSample> samples(
-            Hand hand, Motion bow, double[] along, BodySign sign, List<KeyPose> poses, BitSet dark) {
+            Hand hand, Motion bow, double[] along, BodySign sign, List<KeyPose> poses, BitSet dark, BitSet crossed) {
         double[] timesS = bow.timesS();
         Optional<ArmSample.Reason> hopeless = hopeless(poses, timesS);
         double[] noise = SideMotion.noise(bow.axes(), timesS, bow.vx(), bow.vy());
@@ -101,7 +107,8 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
                 poses, poses.stream().mapToDouble(p -> p.presence(hand)).toArray(), timesS);
         List<ArmSample> samples = new ArrayList<>(along.length);
         for (int i = 0; i < along.length; i++) {
-            Optional<ArmSample.Reason> lost = hopeless.isPresent() ? hopeless : lost(dark.get(i), inside[i], seen[i]);
+            Optional<ArmSample.Reason> lost =
+                    hopeless.isPresent() ? hopeless : lost(dark.get(i), inside[i], seen[i], crossed.get(i));
             if (lost.isPresent()) {
                 samples.add(new ArmSample.Lost(timesS[i], lost.get()));
                 continue;
@@ -120,14 +127,14 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
         return samples;
     }
 
-    private static Optional<ArmSample.Reason> lost(boolean dark, double inside, double seen) {
+    private static Optional<ArmSample.Reason> lost(boolean dark, double inside, double seen, boolean crossed) {
         if (dark) {
             return Optional.of(ArmSample.Reason.TOO_DARK);
         }
         if (inside < OUTSIDE) {
             return Optional.of(ArmSample.Reason.OUT_OF_PICTURE);
         }
-        return seen < HIDDEN ? Optional.of(ArmSample.Reason.HIDDEN) : Optional.empty();
+        return crossed || seen < HIDDEN ? Optional.of(ArmSample.Reason.HIDDEN) : Optional.empty();
     }
 
     private static Optional<ArmSample.Reason> hopeless(List<KeyPose> poses, double[] timesS) {

@@ -58,6 +58,10 @@ record KeyPose(double timeS, Pose pose) {
         return hand == Hand.LEFT ? pose.leftWrist() : pose.rightWrist();
     }
 
+    Place nose() {
+        return Place.of(pose.nose());
+    }
+
     Place shoulders() {
         return Place.middle(Place.of(pose.leftShoulder()), Place.of(pose.rightShoulder()));
     }

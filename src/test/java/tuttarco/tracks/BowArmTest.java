@@ -52,9 +52,18 @@ class BowArmTest {
 
     @Test
     void darknessComesBeforeAllElse() {
-        BitSet dark = new BitSet();
-        dark.set((int) Math.ceil(FROM_S / STEP_S), (int) Math.ceil(END_S / STEP_S));
-        assertLost(Reason.TOO_DARK, samples(0.02, 0.05, dark));
+        assertLost(Reason.TOO_DARK, samples(0.02, 0.05, late()));
+    }
+
+    @Test
+    void behindWhatMovesBeforeThePlayerAHandIsHiddenEvenIfTheModelClaimsToSeeIt() {
+        assertLost(Reason.HIDDEN, samples(0.9, 1, new BitSet(), late()));
+    }
+
+    private static BitSet late() {
+        BitSet late = new BitSet();
+        late.set((int) Math.ceil(FROM_S / STEP_S), (int) Math.ceil(END_S / STEP_S));
+        return late;
     }
 
     private static void assertLost(Reason reason, List<ArmSample> samples) {
@@ -76,6 +85,10 @@ class BowArmTest {
     }
 
     private static List<ArmSample> samples(double visibility, double presence, BitSet dark) {
+        return samples(visibility, presence, dark, new BitSet());
+    }
+
+    private static List<ArmSample> samples(double visibility, double presence, BitSet dark, BitSet crossed) {
         KeyPose.Place hand = Bodies.SHOULDERS.plus(-Bodies.SHOULDERS_PX, Bodies.SHOULDERS_PX);
         CellFlow.Grid grid = new CellFlow.Grid(new SeatBox(0, 0, 400, 400));
         HandFollower right = new HandFollower(hand);
@@ -97,7 +110,8 @@ class BowArmTest {
             Bodies body = Bodies.of(Bodies.SHOULDERS, hand);
             poses.add(timeS < FROM_S ? body.at(timeS) : body.at(timeS, visibility, presence));
         }
-        return BowArm.of(PLAYER, Map.of(Hand.RIGHT, right, Hand.LEFT, left), poses, new KeyPose.Way(0, 0), dark)
+        Map<Hand, HandFollower> hands = Map.of(Hand.RIGHT, right, Hand.LEFT, left);
+        return BowArm.of(PLAYER, hands, poses, new KeyPose.Way(0, 0), dark, crossed)
                 .samples();
     }
 }
