@@ -35,7 +35,7 @@ final class FaceWatch {
      * More than this remains where something moves before the face, shoulder widths per second: of players who bow in
      * the open 0.093 at most (ten rendered scenes, two real clips), behind a conductor's arms 0.147 at least.
      */
-    private static final double APART = 0.12;
+    private static final double APART = 0.135;
 
     private final ResizableDoubleArray timesS = new ResizableDoubleArray();
     /** Square of what remains, less what the flow errs by. */

@@ -11,7 +11,7 @@ import tuttarco.seats.SeatBox;
 /**
  * Of a motion v that one half of a disc shows and the other does not, a plane leaves (1/4 - 16 / (9 pi^2)) v^2, and half of
  * v is common to all (closed form: the half disc's centre is 4 R / (3 pi) from the middle). Less the square of a fifth of
- * that this is more than 0.12^2 for v above 0.49 shoulder widths a second.
+ * that this is more than 0.135^2 for v above 0.55 shoulder widths a second.
  */
 class FaceWatchTest {
     private static final double STEP_S = 0.04;
@@ -56,8 +56,8 @@ class FaceWatchTest {
 
     @Test
     void whatMovesBeforeHalfTheFaceIsNoticedFromTheClosedFormsSpeedOn() {
-        assertEquals(MOTIONS, crossed(halfAt(0.53), SHOULDERS_PX).cardinality());
-        assertTrue(crossed(halfAt(0.45), SHOULDERS_PX).isEmpty());
+        assertEquals(MOTIONS, crossed(halfAt(0.59), SHOULDERS_PX).cardinality());
+        assertTrue(crossed(halfAt(0.51), SHOULDERS_PX).isEmpty());
     }
 
     /** A head that is carried along, nods and comes nearer at once: a plane over the places. */
@@ -77,7 +77,7 @@ class FaceWatchTest {
         assertTrue(crossed(head, SHOULDERS_PX).isEmpty());
     }
 
-    /** Squares are pooled over three seconds to either side: (0.0599 v^2) / 6 is more than 0.12^2 for a second of 2. */
+    /** Squares are pooled over three seconds to either side: (0.0599 v^2) / 6 is more than 0.135^2 for a second of 2. */
     @Test
     void aMomentIsRememberedForThreeSecondsToEitherSide() {
         BitSet crossed = crossed((x, y, timeS) -> x > 0 && Math.abs(timeS - 8) < 0.5 ? 2 : 0, SHOULDERS_PX);
