@@ -93,6 +93,14 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
         return landmarks.get(24);
     }
 
+    public Landmark leftKnee() {
+        return landmarks.get(25);
+    }
+
+    public Landmark rightKnee() {
+        return landmarks.get(26);
+    }
+
     /** Whether the nose is above both shoulders. */
     public boolean upright() {
         return nose().yPx() < Math.min(leftShoulder().yPx(), rightShoulder().yPx());

@@ -211,8 +211,10 @@ public final class BodyArmTracker implements ArmTracker {
 
     @Override
     public void settle() {
-        following.ifPresent(f ->
-                section.add(player, bow(f, new KeyPose.Way(0, 0)).down()));
+        following.ifPresent(f -> section.add(
+                player,
+                new SectionWay.Seen(
+                        KeyPose.meanFacing(poses), bow(f, new KeyPose.Way(0, 0)).down())));
     }
 
     private BowArm bow(Following now, KeyPose.Way neighbours) {

@@ -13,14 +13,29 @@ record KeyPose(double timeS, Pose pose) {
      */
     private static final double SHOULDERS_PER_TRUNK = 0.55;
 
+    /** How far the strings of what stands on the floor are before the player, share of the way from hips to knees. */
+    private static final double AHEAD = 0.5;
+
+    /** How far they are above the hips, share of the way to the shoulders; both chosen on rendered players. */
+    private static final double ABOVE = 0.25;
+
+    /** How far the nose is before the shoulders, shoulder widths (measured on rendered players in profile: 0.4 to 0.54). */
+    private static final double NOSE_AHEAD = 0.5;
+
     /** Scatter of a hand's place, shoulder widths (measured on rendered players: 0.12 to 0.15). */
     static final double SCATTER = 0.15;
 
     /** A hand nearer than this to the strings tells little by its direction, shoulder widths. */
     private static final double NEAR = 0.5;
 
-    /** A direction in the picture, at most one long. */
-    record Way(double x, double y) {}
+    /** A direction, in the picture if nothing else is said; about one long at most. */
+    record Way(double x, double y) {
+        /** Cosine of the angle between both; nought if one has no length. */
+        double cosine(Way other) {
+            double lengths = Math.hypot(x, y) * Math.hypot(other.x, other.y);
+            return lengths == 0 ? 0 : (x * other.x + y * other.y) / lengths;
+        }
+    }
 
     record Place(double xPx, double yPx) {
         static Place of(Landmark landmark) {
@@ -72,10 +87,38 @@ record KeyPose(double timeS, Pose pose) {
 
     /**
      * About where bow and strings meet: half way from between the shoulders to the hand that fingers for what is held
-     * there, before the hips for what stands on the floor (common practice, no source).
+     * there, before the belly for what stands on the floor (common practice, no source), which in the picture is to the
+     * side of the hips where the player does not face the camera.
      */
     Place strings(Instrument instrument, Hand bowHand) {
-        return instrument.onShoulder() ? Place.middle(shoulders(), hand(bowHand.other())) : hips();
+        return instrument.onShoulder() ? Place.middle(shoulders(), hand(bowHand.other())) : belly();
+    }
+
+    private Place belly() {
+        Place hips = hips();
+        Place shoulders = shoulders();
+        Place knees = Place.middle(Place.of(pose.leftKnee()), Place.of(pose.rightKnee()));
+        return hips.plus(
+                AHEAD * (knees.xPx() - hips.xPx()) + ABOVE * (shoulders.xPx() - hips.xPx()),
+                ABOVE * (shoulders.yPx() - hips.yPx()));
+    }
+
+    /**
+     * Where the chest points as seen from above, x to the picture's right and y to the camera, about one long: the
+     * shoulders tell what of it leads to the camera, the nose before them what leads aside.
+     */
+    Way facing() {
+        double unitPx = shoulderWidthPx();
+        return new Way(
+                (pose.nose().xPx() - shoulders().xPx()) / (NOSE_AHEAD * unitPx),
+                (pose.leftShoulder().xPx() - pose.rightShoulder().xPx()) / unitPx);
+    }
+
+    static Way meanFacing(List<KeyPose> poses) {
+        List<Way> ways = poses.stream().map(KeyPose::facing).toList();
+        return new Way(
+                ways.stream().mapToDouble(Way::x).average().orElse(0),
+                ways.stream().mapToDouble(Way::y).average().orElse(0));
     }
 
     /** Width of the shoulders if they were seen from the front, pixels; an estimate where the player shows a side. */

@@ -8,9 +8,11 @@ import tuttarco.pose.Pose;
 
 /**
  * Poses made by hand: a body that faces the camera, shoulders 100 px apart with their middle at (200, 100), hips 150 px
- * below. Only shoulders, hips and wrists are of use.
+ * below, nose over the shoulders and knees over the hips until turned. Nose, shoulders, hips, knees and wrists are of use.
  */
 record Bodies(
+        KeyPose.Place nose,
+        KeyPose.Place knees,
         KeyPose.Place leftShoulder,
         KeyPose.Place rightShoulder,
         KeyPose.Place leftHip,
@@ -21,9 +23,14 @@ record Bodies(
     static final KeyPose.Place SHOULDERS = new KeyPose.Place(200, 100);
     static final KeyPose.Place HIPS = new KeyPose.Place(200, 250);
 
+    /** A quarter of the way from the hips to the shoulders. */
+    static final KeyPose.Place BELLY = new KeyPose.Place(200, 212.5);
+
     /** The player's left is to the picture's right. */
     static Bodies of(KeyPose.Place leftWrist, KeyPose.Place rightWrist) {
         return new Bodies(
+                SHOULDERS,
+                HIPS,
                 SHOULDERS.plus(SHOULDERS_PX / 2, 0),
                 SHOULDERS.plus(-SHOULDERS_PX / 2, 0),
                 HIPS.plus(30, 0),
@@ -32,9 +39,24 @@ record Bodies(
                 rightWrist);
     }
 
+    /** With nose and knees moved to the picture's right. */
+    Bodies aside(double nosePx, double kneesPx) {
+        return new Bodies(
+                nose.plus(nosePx, 0),
+                knees.plus(kneesPx, 0),
+                leftShoulder,
+                rightShoulder,
+                leftHip,
+                rightHip,
+                leftWrist,
+                rightWrist);
+    }
+
     /** Moved and then scaled about the picture's corner. */
     Bodies placed(double dxPx, double dyPx, double scale) {
         return new Bodies(
+                placed(nose, dxPx, dyPx, scale),
+                placed(knees, dxPx, dyPx, scale),
                 placed(leftShoulder, dxPx, dyPx, scale),
                 placed(rightShoulder, dxPx, dyPx, scale),
                 placed(leftHip, dxPx, dyPx, scale),
@@ -50,6 +72,8 @@ record Bodies(
     /** As a mirror shows it: left and right change places in the picture and in the model's eyes. */
     Bodies mirrored() {
         return new Bodies(
+                mirrored(nose),
+                mirrored(knees),
                 mirrored(rightShoulder),
                 mirrored(leftShoulder),
                 mirrored(rightHip),
@@ -64,7 +88,7 @@ record Bodies(
 
     /** With the names of left and right changed, nothing else; after a mirror, as seen from behind. */
     Bodies swapped() {
-        return new Bodies(rightShoulder, leftShoulder, rightHip, leftHip, rightWrist, leftWrist);
+        return new Bodies(nose, knees, rightShoulder, leftShoulder, rightHip, leftHip, rightWrist, leftWrist);
     }
 
     KeyPose at(double timeS) {
@@ -74,12 +98,15 @@ record Bodies(
     /** With the model's word for the right hand. */
     KeyPose at(double timeS, double visibility, double presence) {
         List<Landmark> landmarks = new ArrayList<>(Collections.nCopies(Pose.LANDMARKS, landmark(SHOULDERS)));
+        landmarks.set(0, landmark(nose));
         landmarks.set(11, landmark(leftShoulder));
         landmarks.set(12, landmark(rightShoulder));
         landmarks.set(15, landmark(leftWrist));
         landmarks.set(16, new Landmark(rightWrist.xPx(), rightWrist.yPx(), visibility, presence));
         landmarks.set(23, landmark(leftHip));
         landmarks.set(24, landmark(rightHip));
+        landmarks.set(25, landmark(knees));
+        landmarks.set(26, landmark(knees));
         return new KeyPose(timeS, new Pose(landmarks, landmark(HIPS), landmark(SHOULDERS), 1));
     }
 

@@ -116,11 +116,25 @@ class BodySignTest {
     @CsvSource({"VIOLIN, -4, 3", "VIOLIN, -1, 0", "VIOLIN, -1, 2", "CELLO, -1, 0", "CELLO, -4, 1", "BASS, -1, 0"})
     void downIsAwayFromTheStringsWhicheverWayTheAxisPoints(Instrument instrument, double x, double y) {
         Axis down = Axis.of(x, y);
-        KeyPose.Place strings = instrument.onShoulder() ? STRINGS : Bodies.HIPS;
+        KeyPose.Place strings = instrument.onShoulder() ? STRINGS : Bodies.BELLY;
         Player player = player(instrument, Optional.empty());
         List<KeyPose> poses = poses(t -> Bodies.of(LEFT, hand(strings, down, t)));
         assertDown(judge(player, Hand.RIGHT, poses, down, 1));
         assertUp(judge(player, Hand.RIGHT, poses, down.opposite(), -1));
+    }
+
+    /** A cellist turned to the picture's right: half of the bow shows, and the hand never gets to the hips' other side. */
+    @Test
+    void downIsAwayFromTheStringsOfAPlayerWhoTurns() {
+        Axis down = Axis.of(-1, 0);
+        KeyPose.Place strings = Bodies.BELLY.plus(65, 0);
+        Player cellist = player(Instrument.CELLO, Optional.empty());
+        List<KeyPose> poses = poses(t -> {
+            double awayPx = Bodies.SHOULDERS_PX * (0.3 + run(t)) / 2;
+            return Bodies.of(LEFT, strings.plus(-awayPx, 0)).aside(30, 130);
+        });
+        assertDown(judge(cellist, Hand.RIGHT, poses, down, 0.5));
+        assertUp(judge(cellist, Hand.RIGHT, poses, down.opposite(), -0.5));
     }
 
     @Test
@@ -181,7 +195,7 @@ class BodySignTest {
     @Test
     void aFacingCountsBesideWhatThePosesShow() {
         Axis down = Axis.of(-1, 0);
-        List<KeyPose> poses = poses(t -> Bodies.of(LEFT, hand(Bodies.HIPS, down, t)));
+        List<KeyPose> poses = poses(t -> Bodies.of(LEFT, hand(Bodies.BELLY, down, t)));
         double auto = meanDown(Instrument.CELLO, Optional.empty(), poses, down);
         double right = meanDown(Instrument.CELLO, Optional.of(Facing.CAMERA), poses, down);
         double wrong = meanDown(Instrument.CELLO, Optional.of(Facing.AWAY), poses, down);
@@ -213,8 +227,10 @@ class BodySignTest {
         List<KeyPose> poses = poses(
                 endS,
                 t -> t < turnedS
-                        ? Bodies.of(LEFT, hand(Bodies.HIPS, left, t))
-                        : Bodies.of(LEFT, hand(Bodies.HIPS, left, t)).mirrored().swapped());
+                        ? Bodies.of(LEFT, hand(Bodies.BELLY, left, t))
+                        : Bodies.of(LEFT, hand(Bodies.BELLY, left, t))
+                                .mirrored()
+                                .swapped());
         double[] timesS = timesS(endS);
         Axis[] axes = new Axis[timesS.length];
         Arrays.fill(axes, left);

@@ -33,13 +33,38 @@ class KeyPoseTest {
 
     @ParameterizedTest
     @EnumSource(Instrument.class)
-    void stringsAreUnderTheChinOrBeforeTheHips(Instrument instrument) {
-        KeyPose.Place expected = instrument.onShoulder() ? VIOLIN_STRINGS : Bodies.HIPS;
+    void stringsAreUnderTheChinOrBeforeTheBelly(Instrument instrument) {
+        KeyPose.Place expected = instrument.onShoulder() ? VIOLIN_STRINGS : Bodies.BELLY;
         assertEquals(expected, withRightHand(180, 190).strings(instrument, Hand.RIGHT));
         Bodies mirrored = Bodies.of(LEFT, new KeyPose.Place(180, 190)).mirrored();
         assertEquals(
-                instrument.onShoulder() ? new KeyPose.Place(150, 100) : Bodies.HIPS,
+                instrument.onShoulder() ? new KeyPose.Place(150, 100) : Bodies.BELLY,
                 mirrored.at(0).strings(instrument, Hand.LEFT));
+    }
+
+    /** The knees are 80 px aside; the strings, half as far before the player, are seen 40 px aside. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Instrument.class,
+            names = {"CELLO", "BASS", "VIOL"})
+    void beforeAPlayerWhoTurnsTheStringsAreAside(Instrument instrument) {
+        Bodies turned = Bodies.of(LEFT, new KeyPose.Place(180, 190)).aside(30, 80);
+        assertEquals(Bodies.BELLY.plus(40, 0), turned.at(0).strings(instrument, Hand.RIGHT));
+        assertEquals(Bodies.BELLY.plus(-40, 0), turned.mirrored().at(0).strings(instrument, Hand.LEFT));
+    }
+
+    @Test
+    void theFacingIsToldByShouldersAndNose() {
+        Bodies front = Bodies.of(LEFT, new KeyPose.Place(180, 190));
+        assertEquals(new KeyPose.Way(0, 1), front.at(0).facing());
+        assertEquals(new KeyPose.Way(0, -1), front.mirrored().swapped().at(0).facing());
+        // the nose is half a shoulder width before the shoulders: 30 px aside of 50
+        assertEquals(new KeyPose.Way(0.6, 1), front.aside(30, 80).at(0).facing());
+        assertEquals(
+                new KeyPose.Way(-0.6, 1), front.aside(30, 80).mirrored().at(0).facing());
+        assertEquals(
+                new KeyPose.Way(0.3, 1),
+                KeyPose.meanFacing(List.of(front.at(0), front.aside(30, 80).at(1))));
     }
 
     @Test
@@ -61,7 +86,14 @@ class KeyPoseTest {
         KeyPose front = withRightHand(180, 190);
         assertEquals(Bodies.SHOULDERS_PX, front.shoulderWidthPx(), 1e-9);
         Bodies side = new Bodies(
-                Bodies.SHOULDERS, Bodies.SHOULDERS, Bodies.HIPS, Bodies.HIPS, LEFT, new KeyPose.Place(180, 190));
+                Bodies.SHOULDERS,
+                Bodies.HIPS,
+                Bodies.SHOULDERS,
+                Bodies.SHOULDERS,
+                Bodies.HIPS,
+                Bodies.HIPS,
+                LEFT,
+                new KeyPose.Place(180, 190));
         // 0.55 of a trunk of 150 px
         assertEquals(82.5, side.at(0).shoulderWidthPx(), 1e-9);
     }
