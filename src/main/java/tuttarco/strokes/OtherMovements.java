@@ -27,6 +27,9 @@ public final class OtherMovements {
     /** Who never bows so many strokes in turn does something else; a page is turned in two or three movements. */
     private static final int IN_TURN = 4;
 
+    /** Shorter strokes, seconds, are believed beside longer ones, but alone they may be anything that is patted evenly. */
+    private static final double CLEAR_S = 0.25;
+
     private OtherMovements() {}
 
     /**
@@ -49,7 +52,10 @@ public final class OtherMovements {
         return new Reading(reading.player(), told);
     }
 
-    /** Most strokes that follow each other to and fro without a rest between them; a tremolo between them is none. */
+    /**
+     * Most strokes that follow each other to and fro without a rest between them; a tremolo between them is none, and quick
+     * ones don't count.
+     */
     private static int mostInTurn(List<Swing> swings, double[] bowing) {
         int most = 0;
         int inTurn = 0;
@@ -59,7 +65,8 @@ public final class OtherMovements {
             if (swing.quick()) {
                 lastWay = 0;
             } else if (swing.moves() && bowing[i] >= BOWING) {
-                inTurn = lastWay * swing.way() > 0 ? 1 : inTurn + 1;
+                int before = lastWay * swing.way() > 0 ? 0 : inTurn;
+                inTurn = before + (swing.stroke().lengthS() < CLEAR_S ? 0 : 1);
                 lastWay = swing.way();
                 most = Math.max(most, inTurn);
             } else {

@@ -150,6 +150,33 @@ class OtherMovementsTest {
         assertTrue(told().stream().noneMatch(OtherMovementsTest::claimed), told().toString());
     }
 
+    /** Patting the thigh, five times a second: strokes could be as quick, but nobody plays nothing else. */
+    @Test
+    void ofWhoOnlyGoesToAndFroQuicklyNothingIsClaimed() {
+        rest(1);
+        for (int i = 0; i < 60; i++) {
+            swing(0.2, i % 2 == 0 ? 0.2 : -0.2, STRAIGHT);
+        }
+        rest(1);
+        assertTrue(read().strokes().stream().anyMatch(OtherMovementsTest::claimed));
+        assertTrue(told().stream().noneMatch(OtherMovementsTest::claimed), told().toString());
+    }
+
+    @Test
+    void quickStrokesBesideLongerOnesAreBelieved() {
+        rest(1).strokes(4);
+        double fromS = atS;
+        for (int i = 0; i < 20; i++) {
+            swing(0.2, i % 2 == 0 ? 0.2 : -0.2, STRAIGHT);
+        }
+        double toS = atS;
+        rest(1);
+        long claimed = within(told(), fromS + 0.05, toS - 0.05).stream()
+                .filter(OtherMovementsTest::claimed)
+                .count();
+        assertTrue(claimed > 15, told().toString());
+    }
+
     @Test
     void whoBowsFourStrokesInTurnOnceBowsThreeElsewhereToo() {
         for (int i = 0; i < 5; i++) {
