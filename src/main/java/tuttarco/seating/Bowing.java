@@ -29,18 +29,14 @@ enum Bowing {
     /** Strokes in turn that bowing takes at the least: there and back twice. */
     private static final int LEAST_STROKES = 4;
 
-    /** Share of all strokes, by number, that are as bows make them, and share of the known time that they take: a section
-     * has rests. Rendered scenes, and listeners on a real stage. */
-    private static final double MOST_STROKES = 0.75;
-
+    /** Share of the known time that strokes as bows make them take: a section has rests. Rendered scenes. */
     private static final double HALF_THE_TIME = 0.5;
 
     /** Someone who does less of it does something else now and then. */
     private static final double SOME_TIME = 0.35;
 
+    /** @param reading what the arm did, with what is no bowing told from strokes */
     static Bowing of(ArmTrack track, Reading reading) {
-        int strokes = 0;
-        int bowed = 0;
         int inTurn = 0;
         double knownS = 0;
         double bowedS = 0;
@@ -50,8 +46,6 @@ enum Bowing {
             boolean known = stroke.confidence() >= KNOWN;
             boolean likeABow =
                     direction.isPresent() && stroke.lengthS() >= SHORTEST_S && way(track, stroke) >= LEAST_WAY;
-            strokes += direction.isPresent() || stroke.kind() == StrokeKind.TREMOLO ? 1 : 0;
-            bowed += likeABow ? 1 : 0;
             if (known && stroke.kind() != StrokeKind.UNSEEN) {
                 knownS += stroke.lengthS();
             }
@@ -64,7 +58,7 @@ enum Bowing {
         if (inTurn < LEAST_STROKES || bowedS < SOME_TIME * knownS) {
             return NONE;
         }
-        return bowed >= MOST_STROKES * strokes && bowedS >= HALF_THE_TIME * knownS ? CLEAR : UNSURE;
+        return bowedS >= HALF_THE_TIME * knownS ? CLEAR : UNSURE;
     }
 
     /** How far the hand goes along the bow in a stroke, shoulder widths. */

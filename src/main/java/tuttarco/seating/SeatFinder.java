@@ -19,6 +19,7 @@ import tuttarco.seats.Place;
 import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
 import tuttarco.strokes.HiddenMarkovReader;
+import tuttarco.strokes.OtherMovements;
 import tuttarco.strokes.StrokeReader;
 import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
@@ -113,7 +114,8 @@ public final class SeatFinder {
     }
 
     private Candidate candidate(Person person, ArmTrack track) {
-        return new Candidate(person, track, Bowing.of(track, reader.read(withSigns(track))));
+        ArmTrack signed = withSigns(track);
+        return new Candidate(person, track, Bowing.of(track, OtherMovements.told(reader.read(signed), signed)));
     }
 
     /** The track as if it were known which way is down: an arm goes to and fro whichever it is. */
@@ -124,8 +126,11 @@ public final class SeatFinder {
     }
 
     private static ArmSample withSign(ArmSample sample) {
+        if (sample instanceof ArmSample.ByBody seen) {
+            return new ArmSample.ByBody(seen.timeS(), seen.velocity(), seen.noise(), 1, seen.reach(), seen.gesture());
+        }
         return sample instanceof ArmSample.Seen seen
-                ? new ArmSample.ByFlow(seen.timeS(), seen.velocity(), seen.noise(), 1)
+                ? new ArmSample.ByFlow(seen.timeS(), seen.velocity(), seen.noise(), 1, seen.gesture())
                 : sample;
     }
 
