@@ -40,7 +40,7 @@ final class Brush {
         this.bowArmOf = bowArmOf;
     }
 
-    /** The same brush for what belongs to a player's bow hand and forearm; both draw when one is flushed. */
+    /** The same brush for what belongs to a player's bow arm; both draw when one is flushed. */
     Brush ofBowArm(int playerIndex) {
         return new Brush(pen, camera, parts, OptionalInt.of(playerIndex));
     }

@@ -42,14 +42,16 @@ final class FigurePainter {
         brush.flush();
     }
 
-    /** Nothing but hand and forearm of the bow arm. */
+    /** Nothing but forearm and hand of the bow arm, with the frog it holds. */
     static void paintBowArm(Performer who, double timeS, Brush brush, Camera camera) {
         new FigurePainter(who, timeS, brush, camera).bowArm();
         brush.flush();
     }
 
     private void bowArm() {
-        foreArm(f.right(), f.grip(), brush.ofBowArm(who.index()));
+        Brush ofArm = brush.ofBowArm(who.index());
+        foreArm(f.right(), f.grip(), ofArm);
+        frog(ofArm);
     }
 
     private Vec at(double x, double y, double z) {
@@ -270,13 +272,13 @@ final class FigurePainter {
             brush.line(axes.room(a), axes.room(b), 0.006, HAIR, 0.05);
             brush.line(axes.room(a.plus(off)), axes.room(b.plus(off)), 0.010, STICK, 0.055);
         }
-        brush.limb(
-                axes.room(frog.towards(tip, 0.03).plus(off.times(0.5))),
-                axes.room(frog.towards(tip, 0.09).plus(off.times(0.5))),
-                0.03,
-                0.03,
-                EBONY,
-                0.057);
         brush.line(axes.room(tip), axes.room(tip.plus(off)), 0.012, HAIR, 0.055);
+    }
+
+    private void frog(Brush with) {
+        Vec middle = f.posture().front().times(0.011);
+        Vec back = f.frog().towards(f.tip(), 0.03).plus(middle);
+        Vec front = f.frog().towards(f.tip(), 0.09).plus(middle);
+        with.limb(axes.room(back), axes.room(front), 0.03, 0.03, EBONY, 0.057);
     }
 }

@@ -12,7 +12,7 @@ interface Pen {
     /**
      * Fills a surface.
      *
-     * @param bowArmOf index of the player whose bow arm (hand and forearm) this is; empty for all else
+     * @param bowArmOf index of the player whose bow arm (forearm, and hand with frog) this is; empty for all else
      */
     void fill(Shape shape, Paint paint, OptionalInt bowArmOf);
 

@@ -9,8 +9,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How much of each bow arm the camera sees, and when. The scene is painted small and in numbers, each arm's hand and
- * forearm in one of their own; what is left of it when all is painted, as a share of the same arm painted alone, is seen.
+ * How much of each bow arm the camera sees, and when. The scene is painted small and in numbers, each arm's forearm
+ * and hand with frog in one of their own; what is left of it when all is painted, as a share of the same arm painted
+ * alone, is seen. The forearm counts because it tells a stroke too: rendered players were read by it from behind a stand.
  */
 final class Sight {
     /** How often it is looked, hertz: as often as most scenes' cameras take frames. */
