@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.math3.fraction.BigFraction;
 import tuttarco.files.InputException;
+import tuttarco.files.Plain;
 
 /**
  * Reads the {@code <measure>} elements of one MusicXML part in turn; what a measure sets (divisions, time, pizzicato) holds
@@ -24,6 +25,9 @@ final class MeasureReader {
 
     /** Longest measure, quarter notes; guards against absurd files (an unmeasured cadenza has a few dozen). */
     private static final int LONGEST_QUARTERS = 1024;
+
+    private static final int SEMITONES = 12;
+
     /** Longest bar number, characters. */
     private static final int LONGEST_NUMBER = 20;
 
@@ -31,6 +35,7 @@ final class MeasureReader {
     private final TimeReader time;
     private Optional<BigFraction> divisions = Optional.empty();
     private boolean plucked;
+    private int transpose;
     private int measures;
 
     private BigFraction at = BigFraction.ZERO;
@@ -84,7 +89,26 @@ final class MeasureReader {
             time.read();
         } else if (attribute.equals("divisions")) {
             divisions = Optional.of(NoteElement.duration(xml));
+        } else if (attribute.equals("transpose")) {
+            transpose = 0;
+            xml.children(this::readTranspose);
         }
+    }
+
+    private void readTranspose(String child) throws InputException {
+        switch (child) {
+            case "chromatic" -> transpose += semitones(1);
+            case "octave-change" -> transpose += semitones(SEMITONES);
+            default -> {}
+        }
+    }
+
+    private int semitones(int each) throws InputException {
+        String text = xml.text();
+        if (!text.matches("[+-]?[0-9]{1,2}(\\.0+)?")) {
+            throw xml.wrong("a transposition is a whole number, not '" + Plain.text(text) + "'; export the part again");
+        }
+        return each * (int) Double.parseDouble(text);
     }
 
     private void readDirection(String child) throws InputException {
@@ -136,7 +160,7 @@ final class MeasureReader {
         if (note.chord) {
             if (!voice.isEmpty() && !note.cue) {
                 int last = voice.size() - 1;
-                voice.set(last, voice.get(last).withChord(note.joins));
+                voice.set(last, voice.get(last).withChord(sounding(note), note.joins));
             }
             return;
         }
@@ -146,8 +170,13 @@ final class MeasureReader {
         moveTo(start.add(length));
         boolean afterLast = voice.isEmpty() || voice.get(voice.size() - 1).end().compareTo(start) <= 0;
         if (!note.cue && afterLast) {
-            voice.add(new WrittenNote(start, length, !note.rest && !note.plucked && !plucked, note.joins));
+            voice.add(new WrittenNote(
+                    start, length, sounding(note), !note.rest && !note.plucked && !plucked, note.joins));
         }
+    }
+
+    private List<Integer> sounding(NoteElement note) {
+        return note.pitch.map(pitch -> pitch + transpose).stream().toList();
     }
 
     private List<WrittenNote> firstVoice() {

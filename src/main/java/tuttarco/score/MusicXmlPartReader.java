@@ -125,6 +125,18 @@ public final class MusicXmlPartReader implements PartReader {
         }
     }
 
+    /** A tied note lets the one before it sound on. */
+    private static void addSound(WrittenNote note, Position start, Position end, PartBuilder builder) {
+        if (note.pitches().isEmpty()) {
+            return;
+        }
+        if (note.joins().tieStops() && builder.sounds(note.pitches())) {
+            builder.hold(end);
+        } else {
+            builder.note(new Note(start, end, note.pitches(), !note.bowed()));
+        }
+    }
+
     private static void addNotes(Measure measure, BarGrid grid, PartBuilder builder, StrokeJoiner joiner)
             throws InputException {
         int index = builder.bar(grid.bar());
@@ -140,6 +152,7 @@ public final class MusicXmlPartReader implements PartReader {
             } else {
                 joiner.rest(start, end);
             }
+            addSound(note, start, end, builder);
             at = note.end();
         }
         if (at.compareTo(grid.lengthQuarters()) < 0) {

@@ -1,5 +1,6 @@
 package tuttarco.score;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.commons.math3.fraction.BigFraction;
@@ -22,6 +23,9 @@ final class NoteElement {
     Optional<BigFraction> durationDivisions = Optional.empty();
     Joins joins = Joins.NONE;
 
+    /** Written pitch, semitones from the C below the lowest octave (MIDI note number); none for a rest. */
+    Optional<Integer> pitch = Optional.empty();
+
     private NoteElement() {}
 
     static NoteElement read(XmlCursor xml) throws InputException {
@@ -37,11 +41,59 @@ final class NoteElement {
             case "cue" -> cue = true;
             case "chord" -> chord = true;
             case "rest" -> rest = true;
+            case "pitch" -> pitch = Optional.of(readPitch(xml));
             case "voice" -> voice = xml.text();
             case "duration" -> durationDivisions = Optional.of(duration(xml));
             case "tie" -> tie(xml);
             case "notations" -> xml.children(notation -> readNotation(xml, notation));
             default -> {}
+        }
+    }
+
+    private static int readPitch(XmlCursor xml) throws InputException {
+        PitchElement pitch = new PitchElement();
+        xml.children(child -> pitch.read(xml, child));
+        return pitch.midi()
+                .orElseThrow(() -> xml.wrong("this note has no pitch that can be read; export the part again"));
+    }
+
+    /** What a {@code <pitch>} element says. */
+    private static final class PitchElement {
+        /** Semitones of C to B above C. */
+        private static final Map<String, Integer> STEPS =
+                Map.of("C", 0, "D", 2, "E", 4, "F", 5, "G", 7, "A", 9, "B", 11);
+
+        private static final Pattern ALTER = Pattern.compile("[+-]?[0-3](\\.[0-9]{1,6})?");
+        private static final Pattern OCTAVE = Pattern.compile("[0-9]");
+        private static final int SEMITONES = 12;
+
+        private Optional<Integer> step = Optional.empty();
+        private double alter;
+        private Optional<Integer> octave = Optional.empty();
+
+        void read(XmlCursor xml, String child) throws InputException {
+            switch (child) {
+                case "step" -> step = Optional.ofNullable(STEPS.get(xml.text()));
+                case "alter" -> alter = alter(xml);
+                case "octave" ->
+                    octave = Optional.of(xml.text())
+                            .filter(text -> OCTAVE.matcher(text).matches())
+                            .map(Integer::valueOf);
+                default -> {}
+            }
+        }
+
+        private static double alter(XmlCursor xml) throws InputException {
+            String text = xml.text();
+            if (!ALTER.matcher(text).matches()) {
+                throw xml.wrong("an alteration is a number of semitones, not '" + Plain.text(text)
+                        + "'; export the part again");
+            }
+            return Double.parseDouble(text);
+        }
+
+        Optional<Integer> midi() {
+            return step.flatMap(s -> octave.map(o -> (int) Math.round(SEMITONES * (o + 1) + s + alter)));
         }
     }
 

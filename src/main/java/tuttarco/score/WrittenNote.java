@@ -11,9 +11,10 @@ import tuttarco.bow.BowDirection;
  *
  * @param start from the bar's beginning, quarter notes
  * @param length quarter notes
+ * @param pitches sounding pitches, MIDI note numbers; none for a rest
  * @param bowed neither a rest nor plucked
  */
-record WrittenNote(BigFraction start, BigFraction length, boolean bowed, Joins joins) {
+record WrittenNote(BigFraction start, BigFraction length, List<Integer> pitches, boolean bowed, Joins joins) {
     /** What joins a note to its neighbours in one stroke, and how the bow goes. */
     record Joins(
             boolean tieStops,
@@ -62,7 +63,9 @@ record WrittenNote(BigFraction start, BigFraction length, boolean bowed, Joins j
         return start.add(length);
     }
 
-    WrittenNote withChord(Joins chordNote) {
-        return new WrittenNote(start, length, bowed, joins.and(chordNote));
+    WrittenNote withChord(List<Integer> morePitches, Joins chordNote) {
+        List<Integer> all =
+                Stream.concat(pitches.stream(), morePitches.stream()).toList();
+        return new WrittenNote(start, length, all, bowed, joins.and(chordNote));
     }
 }

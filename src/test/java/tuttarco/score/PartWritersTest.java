@@ -62,8 +62,8 @@ class PartWritersTest {
             assertEquals(part, part(BowTextWriter.text(part), instrument));
             String xml = new MusicXmlPartWriter(instrument).text(part);
             musicXml.newValidator().validate(new StreamSource(new StringReader(xml)));
-            assertEquals(
-                    part, new MusicXmlPartReader().read(xml.getBytes(StandardCharsets.UTF_8), "a.xml", instrument));
+            Part read = new MusicXmlPartReader().read(xml.getBytes(StandardCharsets.UTF_8), "a.xml", instrument);
+            assertEquals(part, new Part(read.name(), read.bars(), read.spans()));
         }
     }
 
