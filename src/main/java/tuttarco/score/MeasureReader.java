@@ -37,6 +37,7 @@ final class MeasureReader {
     private boolean plucked;
     private int transpose;
     private int measures;
+    private int notes;
 
     private BigFraction at = BigFraction.ZERO;
     private BigFraction reached = BigFraction.ZERO;
@@ -54,6 +55,7 @@ final class MeasureReader {
         at = BigFraction.ZERO;
         reached = BigFraction.ZERO;
         voices.clear();
+        notes = 0;
         xml.children(this::readChild);
         Metre metre = time.metre()
                 .orElseThrow(() -> xml.wrong("no time signature stands before the end of the first bar; give the part a"
@@ -153,6 +155,7 @@ final class MeasureReader {
     }
 
     private void place(NoteElement note) throws InputException {
+        int place = notes++;
         if (note.grace) {
             return;
         }
@@ -171,7 +174,7 @@ final class MeasureReader {
         boolean afterLast = voice.isEmpty() || voice.get(voice.size() - 1).end().compareTo(start) <= 0;
         if (!note.cue && afterLast) {
             voice.add(new WrittenNote(
-                    start, length, sounding(note), !note.rest && !note.plucked && !plucked, note.joins));
+                    place, start, length, sounding(note), !note.rest && !note.plucked && !plucked, note.joins));
         }
     }
 

@@ -126,14 +126,14 @@ public final class MusicXmlPartReader implements PartReader {
     }
 
     /** A tied note lets the one before it sound on. */
-    private static void addSound(WrittenNote note, Position start, Position end, PartBuilder builder) {
+    private static void addSound(WrittenNote note, Position start, Position end, int measure, PartBuilder builder) {
         if (note.pitches().isEmpty()) {
             return;
         }
         if (note.joins().tieStops() && builder.sounds(note.pitches())) {
             builder.hold(end);
         } else {
-            builder.note(new Note(start, end, note.pitches(), !note.bowed()));
+            builder.note(new Note(start, end, note.pitches(), !note.bowed(), new Note.Written(measure, note.place())));
         }
     }
 
@@ -152,7 +152,7 @@ public final class MusicXmlPartReader implements PartReader {
             } else {
                 joiner.rest(start, end);
             }
-            addSound(note, start, end, builder);
+            addSound(note, start, end, index, builder);
             at = note.end();
         }
         if (at.compareTo(grid.lengthQuarters()) < 0) {

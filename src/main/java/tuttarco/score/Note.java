@@ -9,8 +9,17 @@ import tuttarco.score.PartSpan.Position;
  * @param end exclusive
  * @param pitches sounding pitches as MIDI note numbers (60 is middle C), lowest first; quarter tones are rounded
  * @param plucked played pizzicato
+ * @param written where the part's file writes it; the first of tied notes and of a chord
  */
-public record Note(Position start, Position end, List<Integer> pitches, boolean plucked) {
+public record Note(Position start, Position end, List<Integer> pitches, boolean plucked, Written written) {
+    /**
+     * A note's place in the file of a part.
+     *
+     * @param measure index of the measure among the part's measures, in the order of the file
+     * @param note index of the note or rest among all of that measure, in the order of the file
+     */
+    public record Written(int measure, int note) {}
+
     public Note {
         pitches = pitches.stream().distinct().sorted().toList();
         if (pitches.isEmpty()) {

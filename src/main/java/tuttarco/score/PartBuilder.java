@@ -65,7 +65,7 @@ final class PartBuilder {
     /** Lets the last note sound until then. */
     void hold(Position end) {
         Note last = notes.remove(notes.size() - 1);
-        notes.add(new Note(last.start(), end, last.pitches(), last.plucked()));
+        notes.add(new Note(last.start(), end, last.pitches(), last.plucked(), last.written()));
     }
 
     Part build(String name) throws InputException {

@@ -11,10 +11,12 @@ import tuttarco.bow.BowDirection;
  *
  * @param start from the bar's beginning, quarter notes
  * @param length quarter notes
+ * @param place index of its element among those of its measure
  * @param pitches sounding pitches, MIDI note numbers; none for a rest
  * @param bowed neither a rest nor plucked
  */
-record WrittenNote(BigFraction start, BigFraction length, List<Integer> pitches, boolean bowed, Joins joins) {
+record WrittenNote(
+        int place, BigFraction start, BigFraction length, List<Integer> pitches, boolean bowed, Joins joins) {
     /** What joins a note to its neighbours in one stroke, and how the bow goes. */
     record Joins(
             boolean tieStops,
@@ -66,6 +68,6 @@ record WrittenNote(BigFraction start, BigFraction length, List<Integer> pitches,
     WrittenNote withChord(List<Integer> morePitches, Joins chordNote) {
         List<Integer> all =
                 Stream.concat(pitches.stream(), morePitches.stream()).toList();
-        return new WrittenNote(start, length, all, bowed, joins.and(chordNote));
+        return new WrittenNote(place, start, length, all, bowed, joins.and(chordNote));
     }
 }

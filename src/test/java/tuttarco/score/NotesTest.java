@@ -33,8 +33,13 @@ class NotesTest {
                 .notes();
     }
 
-    private static Note note(int bar, double from, int toBar, double to, Integer... pitches) {
-        return new Note(new Position(bar, from), new Position(toBar, to), List.of(pitches), false);
+    private static Note note(int place, int bar, double from, int toBar, double to, Integer... pitches) {
+        return new Note(
+                new Position(bar, from),
+                new Position(toBar, to),
+                List.of(pitches),
+                false,
+                new Note.Written(bar, place));
     }
 
     @Test
@@ -42,7 +47,7 @@ class NotesTest {
         String flat = pitch("E", 4, "<alter>-1</alter>");
         String sharp = pitch("C", 3, "<alter>1</alter>");
         assertEquals(
-                List.of(note(0, 1, 0, 2, 69), note(0, 2, 0, 3, 63), note(0, 3, 0, 5, 49)),
+                List.of(note(0, 0, 1, 0, 2, 69), note(1, 0, 2, 0, 3, 63), note(2, 0, 3, 0, 5, 49)),
                 read(first("4/4", note(2, A4, "") + note(2, flat, "") + note(4, sharp, ""))));
     }
 
@@ -51,9 +56,9 @@ class NotesTest {
         String chord = "<note><chord/>" + pitch("D", 4, "") + "<duration>8</duration></note>";
         String tied = note(8, A4, "<tie type=\"start\"/>");
         String ends = note(2, A4, "<tie type=\"stop\"/>");
-        assertEquals(List.of(note(0, 1, 0, 5, 62, 69)), read(first("4/4", note(8, A4, "") + chord)));
+        assertEquals(List.of(note(0, 0, 1, 0, 5, 62, 69)), read(first("4/4", note(8, A4, "") + chord)));
         assertEquals(
-                List.of(note(0, 1, 1, 2, 69), note(1, 2, 1, 5, 69)),
+                List.of(note(0, 0, 1, 1, 2, 69), note(1, 1, 2, 1, 5, 69)),
                 read(first("4/4", tied) + bar(2, ends + note(6, A4, ""))));
     }
 
@@ -62,7 +67,7 @@ class NotesTest {
         String octaveLower =
                 "<attributes><transpose><chromatic>0</chromatic><octave-change>-1</octave-change></transpose>"
                         + "</attributes>";
-        assertEquals(List.of(note(0, 1, 0, 5, 57)), read(first("4/4", octaveLower + note(8, A4, ""))));
+        assertEquals(List.of(note(0, 0, 1, 0, 5, 57)), read(first("4/4", octaveLower + note(8, A4, ""))));
     }
 
     @Test
