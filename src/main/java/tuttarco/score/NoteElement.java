@@ -26,6 +26,12 @@ final class NoteElement {
     /** Written pitch, semitones from the C below the lowest octave (MIDI note number); none for a rest. */
     Optional<Integer> pitch = Optional.empty();
 
+    /** Strokes through the stem of a tremolo on one note; nothing without one. */
+    private Optional<Integer> tremolo = Optional.empty();
+
+    private String type = "";
+    private int dots;
+
     private NoteElement() {}
 
     static NoteElement read(XmlCursor xml) throws InputException {
@@ -44,6 +50,8 @@ final class NoteElement {
             case "pitch" -> pitch = Optional.of(readPitch(xml));
             case "voice" -> voice = xml.text();
             case "duration" -> durationDivisions = Optional.of(duration(xml));
+            case "type" -> type = xml.text();
+            case "dot" -> dots = Math.min(dots + 1, Tremolo.MOST_DOTS);
             case "tie" -> tie(xml);
             case "notations" -> xml.children(notation -> readNotation(xml, notation));
             default -> {}
@@ -102,7 +110,61 @@ final class NoteElement {
             case "tied" -> tie(xml);
             case "slur" -> slur(xml);
             case "technical" -> xml.children(this::readTechnical);
+            case "ornaments" -> xml.children(ornament -> readOrnament(xml, ornament));
             default -> {}
+        }
+    }
+
+    private void readOrnament(XmlCursor xml, String ornament) throws InputException {
+        if (ornament.equals("tremolo")) {
+            String kind = xml.attribute("type").orElse("single");
+            String marks = xml.text();
+            if (kind.equals("unmeasured")) {
+                tremolo = Optional.of(Tremolo.UNMEASURED);
+            } else if (kind.equals("single") && Tremolo.MARKS.matcher(marks).matches()) {
+                tremolo = Optional.of(Integer.valueOf(marks));
+            }
+        }
+    }
+
+    /** How many strokes the bowed note takes; none where they are too quick to count. */
+    int strokes(BigFraction lengthQuarters) {
+        return tremolo.isPresent() ? Tremolo.strokes(tremolo.get(), type, dots, lengthQuarters) : 1;
+    }
+
+    /**
+     * A tremolo on one note: a stroke through the stem halves the value of the strokes, a quarter or longer beginning with
+     * eighths; thirty-seconds and quicker mean as fast as can be, without counting (common practice, no source).
+     */
+    private static final class Tremolo {
+        static final Pattern MARKS = Pattern.compile("[1-8]");
+        static final int UNMEASURED = 8;
+        static final int MOST_DOTS = 4;
+
+        /** Slowest strokes that are not counted, in a quarter note. */
+        private static final int UNCOUNTED = 8;
+
+        /** Quarter notes in a note value. */
+        private static final Map<String, BigFraction> QUARTERS = Map.of(
+                "breve", new BigFraction(8),
+                "whole", new BigFraction(4),
+                "half", new BigFraction(2),
+                "quarter", BigFraction.ONE,
+                "eighth", BigFraction.ONE_HALF,
+                "16th", BigFraction.ONE_QUARTER,
+                "32nd", new BigFraction(1, 8));
+
+        static int strokes(int marks, String type, int dots, BigFraction lengthQuarters) {
+            Optional<BigFraction> value = Optional.ofNullable(QUARTERS.get(type));
+            BigFraction plain = value.orElse(lengthQuarters);
+            BigFraction beamed = plain.compareTo(BigFraction.ONE) < 0 ? plain : BigFraction.ONE;
+            BigFraction stroke = beamed.divide(1 << marks);
+            if (stroke.multiply(UNCOUNTED).compareTo(BigFraction.ONE) <= 0) {
+                return 0;
+            }
+            BigFraction dotted = value.isPresent() ? plain.multiply(2).subtract(plain.divide(1 << dots)) : plain;
+            BigFraction count = dotted.divide(stroke);
+            return count.getDenominatorAsInt() == 1 ? count.getNumeratorAsInt() : 0;
         }
     }
 
