@@ -46,6 +46,7 @@ final class Unfolding {
     private final int[] visits;
     private int section;
     private int time = 1;
+    private int timeAtBrackets = 1;
     private boolean afterJump;
 
     private Unfolding(List<Signs> signs, boolean repeats) {
@@ -80,6 +81,9 @@ final class Unfolding {
     }
 
     private boolean isPassedOver(int measure) {
+        if (voltas.get(measure).filter(volta -> volta.first() == measure).isPresent()) {
+            timeAtBrackets = time;
+        }
         return voltas.get(measure)
                 .filter(volta -> !signs.get(measure).endings().contains(timeOf(volta)))
                 .isPresent();
@@ -87,7 +91,7 @@ final class Unfolding {
 
     private int timeOf(Volta volta) {
         boolean lastOnly = (volta.repeated() && !repeats) || heardBeforeJump.contains(volta.first());
-        return lastOnly ? volta.lastTime() : time;
+        return lastOnly ? volta.lastTime() : timeAtBrackets;
     }
 
     /** Plays the measure; the one to go on with, or one beyond the last. */
@@ -212,15 +216,19 @@ final class Unfolding {
                 continue;
             }
             int end = first + 1;
-            while (end < signs.size()
-                    && !signs.get(end).endings().isEmpty()
-                    && !signs.get(end).repeatBegins()) {
+            while (end < signs.size() && goesOn(signs.get(end))) {
                 end++;
             }
             Volta volta = volta(first, end);
             IntStream.range(first, end).forEach(i -> found.add(Optional.of(volta)));
         }
         return found;
+    }
+
+    /** Whether the measure is under a bracket that goes on or follows, and not under the first of new ones. */
+    private static boolean goesOn(Signs measure) {
+        return !measure.endings().isEmpty()
+                && !(measure.repeatBegins() && measure.endings().contains(1));
     }
 
     /** A single first ending with its repeat sign is passed over the second time. */
@@ -238,11 +246,13 @@ final class Unfolding {
     private int[] sectionStarts() {
         int[] starts = new int[signs.size()];
         for (int i = 1; i < starts.length; i++) {
-            boolean underBracket = voltas.get(i).isPresent();
-            boolean afterEnd = !underBracket
-                    && (voltas.get(i - 1).isPresent()
-                            || signs.get(i - 1).repeatEnds().isPresent());
-            starts[i] = afterEnd || signs.get(i).repeatBegins() ? i : starts[i - 1];
+            Optional<Volta> before = voltas.get(i - 1);
+            int start = starts[i - 1];
+            boolean afterBrackets =
+                    before.filter(volta -> start <= volta.first()).isPresent();
+            boolean afterRepeat = signs.get(i - 1).repeatEnds().isPresent();
+            boolean afterEnd = voltas.get(i).isEmpty() && (afterBrackets || afterRepeat);
+            starts[i] = afterEnd || signs.get(i).repeatBegins() ? i : start;
         }
         return starts;
     }
