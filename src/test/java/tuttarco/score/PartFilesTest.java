@@ -18,8 +18,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.xml.transform.stream.StreamSource;
+import javax.xml.validation.Schema;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.xml.sax.SAXException;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.files.Mutations;
@@ -91,6 +95,22 @@ class PartFilesTest {
             assertFalse(expected.bars().isEmpty());
             assertEquals(String.join("\n", expected.bars()), String.join("\n", listing(part)));
         }
+    }
+
+    /** The files are MusicXML 4.0 by its schema (W3C) where they are to be read. */
+    @Test
+    void whatIsReadHoldsToTheSchema() throws IOException, URISyntaxException, SAXException {
+        Schema schema = PartWritersTest.schema();
+        int valid = 0;
+        for (Path text : expectations()) {
+            Expected expected = Expected.of(text);
+            if (expected.field("refused").isEmpty()) {
+                Path file = text.resolveSibling(expected.field("file").orElseThrow());
+                schema.newValidator().validate(new StreamSource(file.toFile()));
+                valid++;
+            }
+        }
+        assertTrue(valid >= 20, valid + " files");
     }
 
     private static List<String> listing(Part part) {

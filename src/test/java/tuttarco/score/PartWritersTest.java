@@ -31,12 +31,16 @@ class PartWritersTest {
 
     @BeforeAll
     static void readSchema() throws SAXException {
+        musicXml = schema();
+    }
+
+    static Schema schema() throws SAXException {
         SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
         factory.setResourceResolver((type, namespace, publicId, systemId, base) -> {
             URL stub = Objects.requireNonNull(PartWritersTest.class.getResource(systemId), systemId);
             return new SchemaInput(systemId, stub);
         });
-        musicXml = factory.newSchema(
+        return factory.newSchema(
                 Objects.requireNonNull(PartWritersTest.class.getResource("/META-INF/jaxb/xsd/musicxml.xsd")));
     }
 
