@@ -80,7 +80,7 @@ class HouseTest {
             .whereLayer("beats")
             .mayOnlyAccessLayers("files", "score")
             .whereLayer("take")
-            .mayOnlyAccessLayers("bow", "files", "seats")
+            .mayOnlyAccessLayers("bow", "files", "score", "seats")
             .whereLayer("compare")
             .mayOnlyAccessLayers("bow", "stats", "seats", "strokes", "score", "beats")
             .whereLayer("chart")

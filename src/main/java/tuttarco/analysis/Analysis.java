@@ -98,7 +98,9 @@ public final class Analysis {
 
     private static Optional<Part> part(Take take) throws InputException {
         Instrument instrument = take.leader().orElse(take.players().get(0)).instrument();
-        return take.part().isPresent() ? Optional.of(Parts.read(take.part().get(), instrument)) : Optional.empty();
+        return take.part().isPresent()
+                ? Optional.of(Parts.read(take.part().get(), instrument, take.partChoice()))
+                : Optional.empty();
     }
 
     private static BeatMap beats(Take take, Optional<Part> part) throws InputException {

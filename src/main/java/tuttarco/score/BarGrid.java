@@ -16,16 +16,17 @@ final class BarGrid {
         quartersPerBeat = new BigFraction(4, measure.metre().beatType());
         BigFraction full = quartersPerBeat.multiply(measure.metre().beats());
         lengthQuarters = Fractions.positive(measure.length()) ? measure.length() : full;
-        boolean late = (first || measure.implicit()) && lengthQuarters.compareTo(full) < 0;
+        boolean late = (first || measure.head().implicit()) && lengthQuarters.compareTo(full) < 0;
         firstBeat = late ? full.subtract(lengthQuarters).divide(quartersPerBeat).add(1) : BigFraction.ONE;
     }
 
     Bar bar() {
         return new Bar(
-                measure.number(),
+                measure.head().number(),
                 measure.metre(),
                 firstBeat.doubleValue(),
-                lengthQuarters.divide(quartersPerBeat).doubleValue());
+                lengthQuarters.divide(quartersPerBeat).doubleValue(),
+                measure.rehearsal());
     }
 
     BigFraction lengthQuarters() {

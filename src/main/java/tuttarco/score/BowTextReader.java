@@ -52,8 +52,13 @@ public final class BowTextReader implements PartReader {
     }
 
     @Override
-    public Part read(byte[] content, String fileName, Instrument instrument) throws InputException {
+    public Part read(byte[] content, String fileName, Instrument instrument, PartChoice choice) throws InputException {
         String file = Plain.text(fileName);
+        if (!choice.equals(PartChoice.DEFAULT)) {
+            throw new InputException(
+                    file + " holds one part as it is played; take the choice of a part, a voice, a line or"
+                            + " repeats away");
+        }
         BowTextParser parser = new BowTextParser(instrument);
         String[] lines = text(content, file).split("\r\n|\r|\n", -1);
         for (int i = 0; i < lines.length; i++) {

@@ -1,5 +1,6 @@
 package tuttarco.score;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.commons.math3.fraction.BigFraction;
@@ -22,6 +23,15 @@ final class NoteElement {
     Optional<BigFraction> durationDivisions = Optional.empty();
     Joins joins = Joins.NONE;
 
+    /** Written pitch, semitones from the C below the lowest octave (MIDI note number); none for a rest. */
+    Optional<Integer> pitch = Optional.empty();
+
+    /** Strokes through the stem of a tremolo on one note; nothing without one. */
+    private Optional<Integer> tremolo = Optional.empty();
+
+    private String type = "";
+    private int dots;
+
     private NoteElement() {}
 
     static NoteElement read(XmlCursor xml) throws InputException {
@@ -37,11 +47,61 @@ final class NoteElement {
             case "cue" -> cue = true;
             case "chord" -> chord = true;
             case "rest" -> rest = true;
+            case "pitch" -> pitch = Optional.of(readPitch(xml));
             case "voice" -> voice = xml.text();
             case "duration" -> durationDivisions = Optional.of(duration(xml));
+            case "type" -> type = xml.text();
+            case "dot" -> dots = Math.min(dots + 1, Tremolo.MOST_DOTS);
             case "tie" -> tie(xml);
             case "notations" -> xml.children(notation -> readNotation(xml, notation));
             default -> {}
+        }
+    }
+
+    private static int readPitch(XmlCursor xml) throws InputException {
+        PitchElement pitch = new PitchElement();
+        xml.children(child -> pitch.read(xml, child));
+        return pitch.midi()
+                .orElseThrow(() -> xml.wrong("this note has no pitch that can be read; export the part again"));
+    }
+
+    /** What a {@code <pitch>} element says. */
+    private static final class PitchElement {
+        /** Semitones of C to B above C. */
+        private static final Map<String, Integer> STEPS =
+                Map.of("C", 0, "D", 2, "E", 4, "F", 5, "G", 7, "A", 9, "B", 11);
+
+        private static final Pattern ALTER = Pattern.compile("[+-]?[0-3](\\.[0-9]{1,6})?");
+        private static final Pattern OCTAVE = Pattern.compile("[0-9]");
+        private static final int SEMITONES = 12;
+
+        private Optional<Integer> step = Optional.empty();
+        private double alter;
+        private Optional<Integer> octave = Optional.empty();
+
+        void read(XmlCursor xml, String child) throws InputException {
+            switch (child) {
+                case "step" -> step = Optional.ofNullable(STEPS.get(xml.text()));
+                case "alter" -> alter = alter(xml);
+                case "octave" ->
+                    octave = Optional.of(xml.text())
+                            .filter(text -> OCTAVE.matcher(text).matches())
+                            .map(Integer::valueOf);
+                default -> {}
+            }
+        }
+
+        private static double alter(XmlCursor xml) throws InputException {
+            String text = xml.text();
+            if (!ALTER.matcher(text).matches()) {
+                throw xml.wrong("an alteration is a number of semitones, not '" + Plain.text(text)
+                        + "'; export the part again");
+            }
+            return Double.parseDouble(text);
+        }
+
+        Optional<Integer> midi() {
+            return step.flatMap(s -> octave.map(o -> (int) Math.round(SEMITONES * (o + 1) + s + alter)));
         }
     }
 
@@ -50,7 +110,61 @@ final class NoteElement {
             case "tied" -> tie(xml);
             case "slur" -> slur(xml);
             case "technical" -> xml.children(this::readTechnical);
+            case "ornaments" -> xml.children(ornament -> readOrnament(xml, ornament));
             default -> {}
+        }
+    }
+
+    private void readOrnament(XmlCursor xml, String ornament) throws InputException {
+        if (ornament.equals("tremolo")) {
+            String kind = xml.attribute("type").orElse("single");
+            String marks = xml.text();
+            if (kind.equals("unmeasured")) {
+                tremolo = Optional.of(Tremolo.UNMEASURED);
+            } else if (kind.equals("single") && Tremolo.MARKS.matcher(marks).matches()) {
+                tremolo = Optional.of(Integer.valueOf(marks));
+            }
+        }
+    }
+
+    /** How many strokes the bowed note takes; none where they are too quick to count. */
+    int strokes(BigFraction lengthQuarters) {
+        return tremolo.isPresent() ? Tremolo.strokes(tremolo.get(), type, dots, lengthQuarters) : 1;
+    }
+
+    /**
+     * A tremolo on one note: a stroke through the stem halves the value of the strokes, a quarter or longer beginning with
+     * eighths; thirty-seconds and quicker mean as fast as can be, without counting (common practice, no source).
+     */
+    private static final class Tremolo {
+        static final Pattern MARKS = Pattern.compile("[1-8]");
+        static final int UNMEASURED = 8;
+        static final int MOST_DOTS = 4;
+
+        /** Slowest strokes that are not counted, in a quarter note. */
+        private static final int UNCOUNTED = 8;
+
+        /** Quarter notes in a note value. */
+        private static final Map<String, BigFraction> QUARTERS = Map.of(
+                "breve", new BigFraction(8),
+                "whole", new BigFraction(4),
+                "half", new BigFraction(2),
+                "quarter", BigFraction.ONE,
+                "eighth", BigFraction.ONE_HALF,
+                "16th", BigFraction.ONE_QUARTER,
+                "32nd", new BigFraction(1, 8));
+
+        static int strokes(int marks, String type, int dots, BigFraction lengthQuarters) {
+            Optional<BigFraction> value = Optional.ofNullable(QUARTERS.get(type));
+            BigFraction plain = value.orElse(lengthQuarters);
+            BigFraction beamed = plain.compareTo(BigFraction.ONE) < 0 ? plain : BigFraction.ONE;
+            BigFraction stroke = beamed.divide(1 << marks);
+            if (stroke.multiply(UNCOUNTED).compareTo(BigFraction.ONE) <= 0) {
+                return 0;
+            }
+            BigFraction dotted = value.isPresent() ? plain.multiply(2).subtract(plain.divide(1 << dots)) : plain;
+            BigFraction count = dotted.divide(stroke);
+            return count.getDenominatorAsInt() == 1 ? count.getNumeratorAsInt() : 0;
         }
     }
 

@@ -2,13 +2,23 @@ package tuttarco.score;
 
 import java.util.List;
 
-/** The part on the stand: its bars in the order played and its strokes and rests with their directions. */
-public record Part(String name, List<Bar> bars, List<PartSpan> spans) {
+/**
+ * The part on the stand: its bars in the order played, its strokes and rests with their directions, and its notes.
+ *
+ * @param notes in the order played; empty where only strokes are known
+ */
+public record Part(String name, List<Bar> bars, List<PartSpan> spans, List<Note> notes) {
     public Part {
+        notes = List.copyOf(notes);
         bars = List.copyOf(bars);
         spans = List.copyOf(spans);
         if (bars.isEmpty()) {
             throw new IllegalArgumentException("a part has at least one bar");
         }
+    }
+
+    /** A part of which only the strokes are known. */
+    public Part(String name, List<Bar> bars, List<PartSpan> spans) {
+        this(name, bars, spans, List.of());
     }
 }

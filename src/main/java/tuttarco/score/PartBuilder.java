@@ -3,6 +3,7 @@ package tuttarco.score;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tuttarco.bow.BowDirection;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
@@ -21,6 +22,7 @@ final class PartBuilder {
     private final Alternation alternation;
     private final List<Bar> bars = new ArrayList<>();
     private final List<PartSpan> spans = new ArrayList<>();
+    private final List<Note> notes = new ArrayList<>();
 
     PartBuilder(Instrument instrument) {
         this.alternation = new Alternation(instrument);
@@ -50,10 +52,26 @@ final class PartBuilder {
         }
     }
 
+    void note(Note note) {
+        notes.add(note);
+    }
+
+    /** Whether the last note has just these pitches. */
+    boolean sounds(List<Integer> pitches) {
+        return !notes.isEmpty()
+                && Set.copyOf(notes.get(notes.size() - 1).pitches()).equals(Set.copyOf(pitches));
+    }
+
+    /** Lets the last note sound until then. */
+    void hold(Position end) {
+        Note last = notes.remove(notes.size() - 1);
+        notes.add(new Note(last.start(), end, last.pitches(), last.plucked(), last.written()));
+    }
+
     Part build(String name) throws InputException {
         if (spans.stream().noneMatch(MarkedStroke.class::isInstance)) {
             throw new InputException("no bowed notes are in the part; check that it is the right one");
         }
-        return new Part(name, bars, spans);
+        return new Part(name, bars, spans, notes);
     }
 }

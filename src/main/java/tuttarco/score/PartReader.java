@@ -20,7 +20,13 @@ public interface PartReader {
      * @param content the whole file
      * @param fileName what the file is called in messages, without its folder
      * @param instrument whose part it is; decides the direction of a first stroke without a mark
-     * @throws InputException if the content is not a part, with the place in the file
+     * @param choice which of the parts in the file, and how it is played
+     * @throws InputException if the content is not a part, with the place in the file, or if the choice does not fit it
      */
-    Part read(byte[] content, String fileName, Instrument instrument) throws InputException;
+    Part read(byte[] content, String fileName, Instrument instrument, PartChoice choice) throws InputException;
+
+    /** Reads the part without a choice made. */
+    default Part read(byte[] content, String fileName, Instrument instrument) throws InputException {
+        return read(content, fileName, instrument, PartChoice.DEFAULT);
+    }
 }

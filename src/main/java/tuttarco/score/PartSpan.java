@@ -17,7 +17,7 @@ public sealed interface PartSpan {
     /** One bow stroke, of one or several notes. */
     record MarkedStroke(Position start, Position end, BowDirection direction, Source source) implements PartSpan {}
 
-    /** Nothing is bowed here: a rest, or plucked notes. */
+    /** No stroke to go by: a rest, plucked notes, or a tremolo too quick to count its strokes. */
     record Rest(Position start, Position end) implements PartSpan {}
 
     /** A place in the part. */

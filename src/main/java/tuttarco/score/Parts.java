@@ -8,29 +8,34 @@ import tuttarco.files.InputException;
 
 /** Reads a part in whichever form it comes. */
 public final class Parts {
-    /** Largest part file, bytes: 64 MiB, a few times the largest full score. */
-    private static final int MOST_BYTES = 64 << 20;
+    /** Largest part file, also unpacked, bytes: 64 MiB, a few times the largest full score. */
+    static final int MOST_BYTES = 64 << 20;
 
     private static final List<PartReader> READERS = List.of(new MusicXmlPartReader(), new BowTextReader());
 
     private Parts() {}
 
+    /** Reads a part without a choice made. */
+    public static Part read(Path file, Instrument instrument) throws InputException {
+        return read(file, instrument, PartChoice.DEFAULT);
+    }
+
     /**
-     * Reads a part; the ending of the file's name says its form: {@code .musicxml} or {@code .xml} for MusicXML,
-     * {@code .bowing.txt} for bow text.
+     * Reads a part; the ending of the file's name says its form: {@code .musicxml}, {@code .xml} or, compressed, {@code .mxl}
+     * for MusicXML, {@code .bowing.txt} for bow text.
      *
      * @param instrument whose part it is; decides the direction of a first stroke without a mark
-     * @throws InputException if the file can't be read or is not a part
+     * @throws InputException if the file can't be read or is not a part, or if the choice does not fit it
      */
-    public static Part read(Path file, Instrument instrument) throws InputException {
+    public static Part read(Path file, Instrument instrument, PartChoice choice) throws InputException {
         String name = InputBytes.name(file);
         for (PartReader reader : READERS) {
             if (reader.reads(name)) {
-                return reader.read(InputBytes.read(file, MOST_BYTES), name, instrument);
+                return reader.read(InputBytes.read(file, MOST_BYTES), name, instrument, choice);
             }
         }
         throw new InputException(
-                name + " is not a kind of part that is read; give a MusicXML file (.musicxml) or bow text"
+                name + " is not a kind of part that is read; give a MusicXML file (.musicxml, .xml or .mxl) or bow text"
                         + " (.bowing.txt)");
     }
 }

@@ -5,15 +5,27 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.math3.fraction.BigFraction;
 import tuttarco.bow.BowDirection;
+import tuttarco.score.PartChoice.Line;
 
 /**
  * One note or rest of a bar as MusicXML writes it.
  *
  * @param start from the bar's beginning, quarter notes
  * @param length quarter notes
- * @param bowed neither a rest nor plucked
+ * @param place index of its element among those of its measure
+ * @param pitches sounding pitches, MIDI note numbers; none for a rest
+ * @param plucked played pizzicato
+ * @param strokes how many strokes it takes: one, more for a measured tremolo, none for a rest, a plucked note and a tremolo
+ *     too quick to count
  */
-record WrittenNote(BigFraction start, BigFraction length, boolean bowed, Joins joins) {
+record WrittenNote(
+        int place,
+        BigFraction start,
+        BigFraction length,
+        List<Integer> pitches,
+        boolean plucked,
+        int strokes,
+        Joins joins) {
     /** What joins a note to its neighbours in one stroke, and how the bow goes. */
     record Joins(
             boolean tieStops,
@@ -53,6 +65,22 @@ record WrittenNote(BigFraction start, BigFraction length, boolean bowed, Joins j
                     mark.or(chordNote::mark));
         }
 
+        private Joins tiedAs(Joins other) {
+            return new Joins(other.tieStops, other.tieStarts, slurStops, slurStarts, mark);
+        }
+
+        Joins slurred(List<String> stops, List<String> starts) {
+            return new Joins(tieStops, tieStarts, stops, starts, mark);
+        }
+
+        Joins markOnly() {
+            return new Joins(false, false, List.of(), List.of(), mark);
+        }
+
+        Joins withoutTieStop() {
+            return new Joins(false, tieStarts, slurStops, slurStarts, mark);
+        }
+
         private static List<String> with(List<String> some, List<String> more) {
             return Stream.concat(some.stream(), more.stream()).distinct().toList();
         }
@@ -62,7 +90,22 @@ record WrittenNote(BigFraction start, BigFraction length, boolean bowed, Joins j
         return start.add(length);
     }
 
-    WrittenNote withChord(Joins chordNote) {
-        return new WrittenNote(start, length, bowed, joins.and(chordNote));
+    /** This with another note of its chord; of a divided chord only the note of the line and its ties are left. */
+    WrittenNote withChord(WrittenNote other, Optional<Line> line) {
+        Joins together = joins.and(other.joins);
+        if (line.isEmpty() || pitches.isEmpty() || other.pitches.isEmpty()) {
+            return with(Stream.concat(pitches.stream(), other.pitches.stream()).toList(), together);
+        }
+        boolean otherIsHigher = other.pitches.get(0) > pitches.get(0);
+        WrittenNote played = otherIsHigher == (line.get() == Line.UPPER) ? other : this;
+        return with(played.pitches, together.tiedAs(played.joins));
+    }
+
+    WrittenNote with(Joins otherJoins) {
+        return with(pitches, otherJoins);
+    }
+
+    private WrittenNote with(List<Integer> otherPitches, Joins otherJoins) {
+        return new WrittenNote(place, start, length, otherPitches, plucked, strokes, otherJoins);
     }
 }

@@ -3,6 +3,7 @@ package tuttarco.take;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import tuttarco.score.PartChoice;
 import tuttarco.seats.Player;
 
 /**
@@ -11,6 +12,7 @@ import tuttarco.seats.Player;
  * @param file the take file this was read from; the other paths are already resolved against its folder
  * @param title what the take is called in the report
  * @param part the part with its bowing, MusicXML or bow text; without one the section is compared with its leader only
+ * @param partChoice which of the parts in that file, and how it is played
  */
 public record Take(
         Path file,
@@ -18,6 +20,7 @@ public record Take(
         Path video,
         List<Player> players,
         Optional<Path> part,
+        PartChoice partChoice,
         BeatsGiven beats,
         Bowing bowing) {
     public Take {
@@ -31,6 +34,18 @@ public record Take(
         if (players.stream().map(Player::label).distinct().count() < players.size()) {
             throw new IllegalArgumentException("each player has a label of his or her own");
         }
+    }
+
+    /** A take of whose part no choice is made. */
+    public Take(
+            Path file,
+            String title,
+            Path video,
+            List<Player> players,
+            Optional<Path> part,
+            BeatsGiven beats,
+            Bowing bowing) {
+        this(file, title, video, players, part, PartChoice.DEFAULT, beats, bowing);
     }
 
     public Optional<Player> leader() {

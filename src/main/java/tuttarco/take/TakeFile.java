@@ -17,6 +17,8 @@ import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.OutputException;
 import tuttarco.files.WholeFile;
+import tuttarco.score.PartChoice;
+import tuttarco.score.PartChoice.Line;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Place;
 import tuttarco.seats.Player;
@@ -118,14 +120,30 @@ public final class TakeFile {
         BeatsGiven beats = counted.isPresent() ? beats(counted.get(), folder) : new BeatsGiven.Missing();
         Path video = folder.file(root.field("video"));
         Optional<JsonPlace> named = root.optional("part");
-        Optional<Path> part = named.isPresent() ? Optional.of(folder.file(named.get())) : Optional.empty();
+        boolean chosen = named.filter(place -> place.value().isObject()).isPresent();
+        Optional<JsonPlace> partFile = chosen ? Optional.of(named.get().field("file")) : named;
+        Optional<Path> part = partFile.isPresent() ? Optional.of(folder.file(partFile.get())) : Optional.empty();
+        PartChoice choice = chosen ? partChoice(named.get()) : PartChoice.DEFAULT;
         if (beats instanceof BeatsGiven.Steady && part.isEmpty()) {
             throw root.field("beats")
                     .wrong(
                             "a tempo needs a part to know the metre and the bars",
                             "add a part, or give the beats as a list");
         }
-        return listed.make(() -> new Take(file, title, video, players, part, beats, bowing));
+        return listed.make(() -> new Take(file, title, video, players, part, choice, beats, bowing));
+    }
+
+    private static PartChoice partChoice(JsonPlace place) throws InputException {
+        place.object("file", "name", "voice", "line", "repeats");
+        Optional<JsonPlace> name = place.optional("name");
+        Optional<JsonPlace> voice = place.optional("voice");
+        Optional<JsonPlace> line = place.optional("line");
+        Optional<JsonPlace> repeats = place.optional("repeats");
+        return new PartChoice(
+                name.isPresent() ? Optional.of(name.get().text()) : Optional.empty(),
+                voice.isPresent() ? Optional.of(voice.get().text()) : Optional.empty(),
+                line.isPresent() ? Optional.of(line.get().oneOf(Line.values(), Line::word)) : Optional.empty(),
+                repeats.isEmpty() || repeats.get().yesOrNo());
     }
 
     private static Player player(JsonPlace place) throws InputException {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tuttarco.files.OutputException;
 import tuttarco.files.Plain;
+import tuttarco.score.PartChoice;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Player;
 
@@ -27,7 +28,7 @@ final class TakeJson {
             put(root.withArray("players").addObject(), player);
         }
         if (take.part().isPresent()) {
-            root.put("part", inside(folder, take.part().get()));
+            put(root, inside(folder, take.part().get()), take.partChoice());
         }
         if (take.beats() instanceof BeatsGiven.Steady steady) {
             root.putObject("beats").put("tempo_bpm", steady.tempoBpm()).put("start_s", steady.startS());
@@ -38,6 +39,20 @@ final class TakeJson {
             return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of texts and numbers can always be written", e);
+        }
+    }
+
+    private static void put(ObjectNode root, String partFile, PartChoice choice) {
+        if (choice.equals(PartChoice.DEFAULT)) {
+            root.put("part", partFile);
+            return;
+        }
+        ObjectNode part = root.putObject("part").put("file", partFile);
+        choice.part().ifPresent(name -> part.put("name", name));
+        choice.voice().ifPresent(voice -> part.put("voice", voice));
+        choice.line().ifPresent(line -> part.put("line", line.word()));
+        if (!choice.repeats()) {
+            part.put("repeats", false);
         }
     }
 

@@ -143,21 +143,15 @@ class MusicXmlPartReaderTest extends PartReaderContract {
         assertEquals(new Bar("2", new Metre(4, 4), 1, 3.5), part.bars().get(2));
     }
 
-    @Test
-    void onlyTheFirstPartIsRead() throws InputException {
-        String two = markedBar().replace("</part>", "</part><part id=\"P2\">" + first("3/4", note(6)) + "</part>");
-        assertEquals("D U d u", bowing(read(two, Instrument.VIOLIN)));
-    }
-
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             <html/>                                         | not MusicXML but a document of <html>
-            <score-timewise/>                               | score-partwise
+            <score-timewise/>                               | holds no part
             <score-partwise/>                               | holds no part
             <score-partwise><part/></score-partwise>        | no bars
             <score-partwise><part><measure/></part></score-partwise> | no time signature
             <score-partwise><part>                          | line 1, column
-            PK                                              | compressed MusicXML
+            PK                                              | META-INF/container.xml
             """)
     void otherDocumentsAreRefused(String content, String expected) {
         String message = refusal(content);

@@ -31,12 +31,16 @@ class PartWritersTest {
 
     @BeforeAll
     static void readSchema() throws SAXException {
+        musicXml = schema();
+    }
+
+    static Schema schema() throws SAXException {
         SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
         factory.setResourceResolver((type, namespace, publicId, systemId, base) -> {
             URL stub = Objects.requireNonNull(PartWritersTest.class.getResource(systemId), systemId);
             return new SchemaInput(systemId, stub);
         });
-        musicXml = factory.newSchema(
+        return factory.newSchema(
                 Objects.requireNonNull(PartWritersTest.class.getResource("/META-INF/jaxb/xsd/musicxml.xsd")));
     }
 
@@ -62,8 +66,8 @@ class PartWritersTest {
             assertEquals(part, part(BowTextWriter.text(part), instrument));
             String xml = new MusicXmlPartWriter(instrument).text(part);
             musicXml.newValidator().validate(new StreamSource(new StringReader(xml)));
-            assertEquals(
-                    part, new MusicXmlPartReader().read(xml.getBytes(StandardCharsets.UTF_8), "a.xml", instrument));
+            Part read = new MusicXmlPartReader().read(xml.getBytes(StandardCharsets.UTF_8), "a.xml", instrument);
+            assertEquals(part, new Part(read.name(), read.bars(), read.spans()));
         }
     }
 

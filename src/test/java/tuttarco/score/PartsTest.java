@@ -29,7 +29,9 @@ class PartsTest {
         Path xml = Files.writeString(
                 folder.resolve("a.MusicXML"),
                 new MusicXmlPartWriter(Instrument.VIOLA).text(Parts.read(text, Instrument.VIOLA)));
-        assertEquals(Parts.read(text, Instrument.VIOLA), Parts.read(xml, Instrument.VIOLA));
+        assertEquals(
+                Parts.read(text, Instrument.VIOLA).spans(),
+                Parts.read(xml, Instrument.VIOLA).spans());
     }
 
     @Test
@@ -38,6 +40,6 @@ class PartsTest {
         assertTrue(refusal(folder.resolve("none.musicxml")).contains("there is no file"));
         assertTrue(refusal(Files.createDirectory(folder.resolve("b.musicxml"))).contains("is a folder"));
         Path zipped = Files.write(folder.resolve("c.mxl"), new byte[] {'P', 'K', 3, 4, 0, 0});
-        assertTrue(refusal(zipped).contains("export the part uncompressed"));
+        assertTrue(refusal(zipped).contains("META-INF/container.xml"));
     }
 }

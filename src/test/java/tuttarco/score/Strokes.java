@@ -45,7 +45,7 @@ final class Strokes {
         return before + position.beat() - part.bars().get(position.barIndex()).firstBeat();
     }
 
-    private static String sign(PartSpan span) {
+    static String sign(PartSpan span) {
         if (!(span instanceof MarkedStroke stroke)) {
             return "-";
         }

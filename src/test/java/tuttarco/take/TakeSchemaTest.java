@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -26,6 +27,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
+import tuttarco.score.PartChoice;
+import tuttarco.score.PartChoice.Line;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Place;
 
@@ -67,6 +70,23 @@ class TakeSchemaTest {
     }
 
     @Test
+    void aTakeMayChooseAPart() throws Exception {
+        String choice = """
+                "part": {"file": "parts/serenade.bowing.txt", "name": "Violin II", "voice": "2", "line": "lower",
+                         "repeats": false},""";
+        String chosen = TakeFolders.GOOD.replace("\"part\": \"parts/serenade.bowing.txt\",", choice);
+        assertTrue(valid(chosen));
+        Path file = TakeFolders.with(folder, chosen);
+        Take take = TakeFile.read(file);
+        assertEquals(
+                new PartChoice(Optional.of("Violin II"), Optional.of("2"), Optional.of(Line.LOWER), false),
+                take.partChoice());
+        TakeFile.write(take, file);
+        assertTrue(valid(Files.readString(file)));
+        assertEquals(take, TakeFile.read(file));
+    }
+
+    @Test
     void aTakeMayHaveNoBeatsYet() throws Exception {
         String none = TakeFolders.GOOD.replaceFirst(",\\s*\"beats\": \\{[^}]*}", "");
         assertFalse(none.contains("beats\":"));
@@ -103,6 +123,11 @@ class TakeSchemaTest {
             "tempo_bpm": 92.5,   |
             "tempo_bpm": 92.5,   | "file": "beats.csv",
             "part": "parts/serenade.bowing.txt", |
+            "part": "parts/serenade.bowing.txt", | "part": {"name": "Viola"},
+            "part": "parts/serenade.bowing.txt", | "part": {"file": "parts/serenade.bowing.txt", "line": "middle"},
+            "part": "parts/serenade.bowing.txt", | "part": {"file": "parts/serenade.bowing.txt", "repeats": "no"},
+            "part": "parts/serenade.bowing.txt", | "part": {"file": "parts/serenade.bowing.txt", "voices": "2"},
+            "part": "parts/serenade.bowing.txt", | "part": {"file": "../serenade.bowing.txt"},
             strings.mp4          | ../strings.mp4
             strings.mp4          | parts/../strings.mp4
             strings.mp4          | /etc/hostname
