@@ -33,12 +33,13 @@ import tuttarco.files.Plain;
  * content = "as" blank number [ "-" number ] | entry { blank entry } ;
  * entry   = sign [ length ] [ "x" count ] | stroke [ length ] "~" | "~" [ length ] [ "~" ] ;
  * sign    = stroke | "-" ;
- * stroke  = "d" | "u" | "." | U+1D1AA | U+1D1AB ;
+ * stroke  = "d" | "u" | "." | "=" | U+1D1AA | U+1D1AB ;
  * length  = integer | integer "/" integer | integer "." digits ;
  * comment = "#" anything ;
  * }</pre>
  *
- * <p>{@code d} is a down-bow, {@code u} an up-bow, {@code .} a stroke that alternates, {@code -} a rest; each lasts one beat
+ * <p>{@code d} is a down-bow, {@code u} an up-bow, {@code .} a stroke without a mark, {@code =} one
+ * in the same bow as the stroke before but separated from it (hooked), {@code -} a rest; each lasts one beat
  * of the metre unless a length in beats follows. {@code x4} says it four times. A stroke that goes on in the next bar ends
  * with {@code ~}, and there the next bar begins with {@code ~}. A bar fills its metre exactly; a {@code pickup} bar is
  * shorter and ends on the bar line, a {@code short} one is shorter and begins on it, a {@code long} one is longer. A bare

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import tuttarco.score.BarPieces.Piece;
 import tuttarco.score.PartSpan.MarkedStroke;
-import tuttarco.score.PartSpan.Source;
 
 /** Writes a part as bow text, to be read by {@link BowTextReader}. */
 public final class BowTextWriter {
@@ -64,9 +63,9 @@ public final class BowTextWriter {
     }
 
     private static String sign(MarkedStroke stroke) {
-        if (stroke.source() != Source.MARKED) {
-            return ".";
+        if (stroke.reason() instanceof Reason.Hooked) {
+            return "=";
         }
-        return stroke.direction().word().substring(0, 1);
+        return stroke.marked() ? stroke.direction().word().substring(0, 1) : ".";
     }
 }

@@ -35,6 +35,10 @@ final class MeasureReader {
     private final TimeReader time;
     private Optional<BigFraction> divisions = Optional.empty();
     private boolean plucked;
+
+    /** A forte is written before the next note. */
+    private boolean forte;
+
     private int transpose;
     private int measures;
     private int notes;
@@ -122,7 +126,9 @@ final class MeasureReader {
     }
 
     private void readWords(String child) throws InputException {
-        if (child.equals("words")) {
+        if (child.equals("dynamics")) {
+            xml.children(sign -> forte = NoteElement.FORTES.contains(sign));
+        } else if (child.equals("words")) {
             String words = xml.text().toLowerCase(Locale.ROOT);
             plucked = !words.startsWith("arco") && (plucked || words.startsWith("pizz"));
         }
@@ -158,6 +164,10 @@ final class MeasureReader {
         int place = notes++;
         if (note.grace) {
             return;
+        }
+        if (forte && !note.chord) {
+            note.joins = note.joins.loud();
+            forte = false;
         }
         List<WrittenNote> voice = voices.computeIfAbsent(note.voice, name -> new ArrayList<>());
         if (note.chord) {

@@ -19,7 +19,7 @@ public final class Parts {
      * Reads a part; the ending of the file's name says its form: {@code .musicxml} or {@code .xml} for MusicXML,
      * {@code .bowing.txt} for bow text.
      *
-     * @param instrument whose part it is; decides the direction of a first stroke without a mark
+     * @param instrument whose part it is; decides which way its strong beats go
      * @throws InputException if the file can't be read or is not a part
      */
     public static Part read(Path file, Instrument instrument) throws InputException {

@@ -23,28 +23,41 @@ record WrittenNote(
             boolean tieStarts,
             List<String> slurStops,
             List<String> slurStarts,
-            Optional<BowDirection> mark) {
-        static final Joins NONE = new Joins(false, false, List.of(), List.of(), Optional.empty());
+            Optional<BowDirection> mark,
+            boolean detached,
+            boolean forte) {
+        static final Joins NONE = new Joins(false, false, List.of(), List.of(), Optional.empty(), false, false);
 
         Joins tieStop() {
-            return new Joins(true, tieStarts, slurStops, slurStarts, mark);
+            return new Joins(true, tieStarts, slurStops, slurStarts, mark, detached, forte);
         }
 
         Joins tieStart() {
-            return new Joins(tieStops, true, slurStops, slurStarts, mark);
+            return new Joins(tieStops, true, slurStops, slurStarts, mark, detached, forte);
         }
 
         Joins slurStop(String number) {
-            return new Joins(tieStops, tieStarts, with(slurStops, List.of(number)), slurStarts, mark);
+            return new Joins(tieStops, tieStarts, with(slurStops, List.of(number)), slurStarts, mark, detached, forte);
         }
 
         Joins slurStart(String number) {
-            return new Joins(tieStops, tieStarts, slurStops, with(slurStarts, List.of(number)), mark);
+            return new Joins(tieStops, tieStarts, slurStops, with(slurStarts, List.of(number)), mark, detached, forte);
         }
 
         /** The first mark counts. */
         Joins marked(BowDirection direction) {
-            return new Joins(tieStops, tieStarts, slurStops, slurStarts, mark.or(() -> Optional.of(direction)));
+            return new Joins(
+                    tieStops, tieStarts, slurStops, slurStarts, mark.or(() -> Optional.of(direction)), detached, forte);
+        }
+
+        /** With a dot or a dash. */
+        Joins separated() {
+            return new Joins(tieStops, tieStarts, slurStops, slurStarts, mark, true, forte);
+        }
+
+        /** A forte begins here. */
+        Joins loud() {
+            return new Joins(tieStops, tieStarts, slurStops, slurStarts, mark, detached, true);
         }
 
         Joins and(Joins chordNote) {
@@ -53,7 +66,9 @@ record WrittenNote(
                     tieStarts || chordNote.tieStarts,
                     with(slurStops, chordNote.slurStops),
                     with(slurStarts, chordNote.slurStarts),
-                    mark.or(chordNote::mark));
+                    mark.or(chordNote::mark),
+                    detached || chordNote.detached,
+                    forte || chordNote.forte);
         }
 
         private static List<String> with(List<String> some, List<String> more) {
