@@ -30,7 +30,7 @@ public sealed interface Awkward {
     record RunsAgainst(Position at, Position from, BowDirection marked) implements Awkward {
         @Override
         public String sentence(List<Bar> bars) {
-            return "a " + marked.word() + "-bow is marked, but counted on from " + place(from, bars) + " the stroke is "
+            return article(marked) + " is marked, but counted on from " + place(from, bars) + " the stroke is "
                     + article(marked.opposite()) + "; hook, slur or retake somewhere between, or change a mark.";
         }
     }

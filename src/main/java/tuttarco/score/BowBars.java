@@ -65,11 +65,14 @@ final class BowBars {
     private static final int LONGEST_BEATS = 1024;
 
     private final PartBuilder builder;
+    private final boolean over;
     private boolean empty = true;
     private Optional<Held> held = Optional.empty();
 
-    BowBars(Instrument instrument) {
+    /** {@code over} says whether the bars are written over a part, which may have strokes before them. */
+    BowBars(Instrument instrument, boolean over) {
         builder = new PartBuilder(instrument);
+        this.over = over;
     }
 
     void add(String label, Metre metre, Content content, Word where) throws Wrong {
@@ -149,7 +152,7 @@ final class BowBars {
             builder.rest(start, end);
             return;
         }
-        if (entry.given() == Given.HOOKED && !builder.hasStroke()) {
+        if (entry.given() == Given.HOOKED && !over && !builder.hasStroke()) {
             throw new InputException("the first stroke can't be hooked to one before; write d, u or . for it");
         }
         Held stroke = held.orElseGet(() -> new Held(start, entry.given()));

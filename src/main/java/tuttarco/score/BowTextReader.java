@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Optional;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
@@ -54,8 +55,16 @@ public final class BowTextReader implements PartReader {
 
     @Override
     public Part read(byte[] content, String fileName, Instrument instrument) throws InputException {
+        return read(content, fileName, new BowTextParser(instrument, Optional.empty()));
+    }
+
+    /** Some bars to be written over a part, in its metre unless they say another; the others are left out. */
+    static Part readOver(byte[] content, String fileName, Instrument instrument, Part part) throws InputException {
+        return read(content, fileName, new BowTextParser(instrument, Optional.of(part)));
+    }
+
+    private static Part read(byte[] content, String fileName, BowTextParser parser) throws InputException {
         String file = Plain.text(fileName);
-        BowTextParser parser = new BowTextParser(instrument);
         String[] lines = text(content, file).split("\r\n|\r|\n", -1);
         for (int i = 0; i < lines.length; i++) {
             try {

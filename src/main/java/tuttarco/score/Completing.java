@@ -1,6 +1,7 @@
 package tuttarco.score;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -66,7 +67,7 @@ final class Completing {
             completing.complete(i);
         }
         hints.innerMarks().forEach(mark -> completing.awkward.add(new Awkward.MarkInSlur(mark.at(), mark.direction())));
-        completing.awkward.sort(java.util.Comparator.comparing(Awkward::at));
+        completing.awkward.sort(Comparator.comparing(Awkward::at));
         return new Part(name, bars, completing.spans, notes, hints, completing.awkward);
     }
 
@@ -105,8 +106,8 @@ final class Completing {
         if (mark.isPresent()) {
             return new Decided(mark.get(), new Reason.Marked(mark.equals(last)));
         }
-        if (span.given() == Given.HOOKED && last.isPresent()) {
-            return new Decided(last.get(), new Reason.Hooked());
+        if (span.given() == Given.HOOKED) {
+            return new Decided(last.orElse(practice.strongBeat()), new Reason.Hooked());
         }
         if (last.isPresent() && !setsAnew(restQuarters)) {
             return carriedOn(last.get());

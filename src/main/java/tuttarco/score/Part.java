@@ -24,4 +24,9 @@ public record Part(
     public Part(String name, List<Bar> bars, List<PartSpan> spans) {
         this(name, bars, spans, List.of(), Hints.NONE, List.of());
     }
+
+    /** The same part with everything that is not marked completed anew by that practice. */
+    public Part completed(Practice practice) {
+        return Completing.of(name, bars, spans.stream().map(WrittenSpan::of).toList(), notes, hints, practice);
+    }
 }

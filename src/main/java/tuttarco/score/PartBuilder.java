@@ -29,7 +29,11 @@ final class PartBuilder {
     private final List<Position> fortes = new ArrayList<>();
 
     PartBuilder(Instrument instrument) {
-        this.practice = Practice.of(instrument);
+        this(Practice.of(instrument));
+    }
+
+    PartBuilder(Practice practice) {
+        this.practice = practice;
     }
 
     /** Adds a bar and returns its index. */

@@ -33,4 +33,20 @@ public final class Parts {
                 name + " is not a kind of part that is read; give a MusicXML file (.musicxml) or bow text"
                         + " (.bowing.txt)");
     }
+
+    /**
+     * The part with the bars of a bow text written over it, and completed anew.
+     *
+     * @param bowText bow text of some of the part's bars; the others are left out
+     * @throws InputException if the bow text can't be read or doesn't fit the part
+     */
+    public static Part over(Part part, Path bowText, Practice practice) throws InputException {
+        String name = InputBytes.name(bowText);
+        Part written = BowTextReader.readOver(InputBytes.read(bowText, MOST_BYTES), name, Instrument.VIOLIN, part);
+        try {
+            return BowOver.over(part, written, practice);
+        } catch (InputException e) {
+            throw new InputException(name + ": " + e.getMessage(), e);
+        }
+    }
 }

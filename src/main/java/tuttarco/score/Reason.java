@@ -1,9 +1,27 @@
 package tuttarco.score;
 
+import java.util.List;
 import tuttarco.score.PartSpan.Position;
 
 /** Why a stroke has its direction. */
 public sealed interface Reason {
+    /** In a few words: {@code marked}, {@code carried on from bar 3}. */
+    default String spoken(List<Bar> bars) {
+        if (this instanceof Marked marked) {
+            return marked.retake() ? "marked, a retake" : "marked";
+        }
+        if (this instanceof CarriedOn carriedOn) {
+            return "carried on from bar " + bars.get(carriedOn.from().barIndex()).number();
+        }
+        if (this instanceof StrongBeat beat) {
+            return beat.strong() ? "strong beat" : "weak beat";
+        }
+        if (this instanceof Upbeat upbeat) {
+            return "upbeat to " + Awkward.place(upbeat.to(), bars);
+        }
+        return this instanceof Hooked ? "hooked" : "retake after the rest";
+    }
+
     /**
      * Written in the part.
      *

@@ -45,9 +45,10 @@ final class Strokes {
     }
 
     private static String sign(PartSpan span) {
-        if (!(span instanceof MarkedStroke stroke)) {
-            return "-";
-        }
+        return span instanceof MarkedStroke stroke ? sign(stroke) : "-";
+    }
+
+    static String sign(MarkedStroke stroke) {
         String sign = stroke.direction().word().substring(0, 1);
         return stroke.marked() ? sign.toUpperCase(Locale.ROOT) : sign;
     }
