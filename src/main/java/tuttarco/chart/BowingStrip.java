@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jfree.chart.JFreeChart;
-import tuttarco.score.Awkward;
 import tuttarco.score.Hints;
 import tuttarco.score.Part;
 import tuttarco.score.PartSpan.MarkedStroke;
@@ -77,9 +76,7 @@ public final class BowingStrip implements Chart {
                 .forEach(j -> rows.put(
                         j.at(), row(j.at(), "same stroke", j.by() == Hints.By.TIE ? "by the tie" : "by the slur")));
         return new ChartTable(
-                "The part's bowing",
-                List.of("Bar", "Beat", "Bow", "Why", "Awkward"),
-                new ArrayList<>(rows.values()));
+                "The part's bowing", List.of("Bar", "Beat", "Bow", "Why", "Awkward"), new ArrayList<>(rows.values()));
     }
 
     private List<String> row(Position at, String bow, String why) {

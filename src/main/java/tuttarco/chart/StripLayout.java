@@ -33,7 +33,7 @@ record StripLayout(List<Bar> bars, List<Integer> systems, double beatPx) {
     static final double INSIDE_PX = 9;
 
     /** Room one note's sign needs. */
-    private static final double NOTE_PX = 16;
+    private static final double NOTE_PX = 19;
 
     private static final double LEAST_BEAT_PX = 28;
     private static final double MOST_BEAT_PX = 64;

@@ -26,6 +26,7 @@ final class StripPlot extends Plot {
     private static final double SIGN_PX = 12;
     private static final double THIN_PX = 1.3;
     private static final double HEAVY_PX = 2.9;
+    private static final double CELL_PX = 18;
     private static final double DOT_PX = 4;
     private static final int KEY_PX = 28;
     private static final int SENTENCE_PX = 18;
@@ -48,7 +49,8 @@ final class StripPlot extends Plot {
 
     /** Room for what stands below the systems. */
     static int notesPx(Part part) {
-        return KEY_PX + SENTENCE_PX * Math.min(MOST_SENTENCES + 1, part.awkward().size());
+        return KEY_PX
+                + SENTENCE_PX * Math.min(MOST_SENTENCES + 1, part.awkward().size());
     }
 
     @Override
@@ -133,8 +135,7 @@ final class StripPlot extends Plot {
                 continue;
             }
             double x = left + inside(system, stroke.start());
-            lines.append(
-                    new Line2D.Double(x, lengths, left + layout.xPx(system, stroke.end()) - 2, lengths), false);
+            lines.append(new Line2D.Double(x, lengths, left + layout.xPx(system, stroke.end()) - 2, lengths), false);
             bracket(system, stroke).ifPresent(to -> appendBracket(brackets, x, left + to, top + 3));
             if (layout.holds(system, stroke.start())) {
                 filled.append(dot(x, lengths), false);
@@ -165,9 +166,10 @@ final class StripPlot extends Plot {
             Awkward place = part.awkward().get(i);
             if (layout.holds(system, place.at())) {
                 double x = left + inside(system, place.at());
-                double half = StripLayout.SIGN_PX / 2.0;
+                double high = StripLayout.SIGN_PX;
                 cells.append(
-                        CellPen.bevelled(new Rectangle2D.Double(x - half, signs - half, 2 * half, 2 * half)), false);
+                        CellPen.bevelled(new Rectangle2D.Double(x - CELL_PX / 2, signs - high / 2, CELL_PX, high)),
+                        false);
                 centred(g, Integer.toString(i + 1), Look.semibold(Look.SMALL_PX), x, numbers);
                 if (place instanceof Awkward.MarkInSlur mark) {
                     inner.append(BowSigns.of(mark.marked(), x, signs, SIGN_PX, HEAVY_PX), false);

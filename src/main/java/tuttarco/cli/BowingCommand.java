@@ -80,7 +80,9 @@ final class BowingCommand implements Callable<Integer> {
         String text = text(completed);
         WholeFile.write(out, text.getBytes(StandardCharsets.UTF_8));
         if (picture.isPresent()) {
-            WholeFile.write(picture.get(), ChartFiles.svgFile(new BowingStrip(completed)).getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(
+                    picture.get(),
+                    ChartFiles.svgFile(new BowingStrip(completed)).getBytes(StandardCharsets.UTF_8));
         }
         for (Awkward place : completed.awkward()) {
             speaking.say(spec.commandLine().getOut(), place.spoken(completed.bars()));

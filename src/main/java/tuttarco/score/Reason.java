@@ -11,7 +11,8 @@ public sealed interface Reason {
             return marked.retake() ? "marked, a retake" : "marked";
         }
         if (this instanceof CarriedOn carriedOn) {
-            return "carried on from bar " + bars.get(carriedOn.from().barIndex()).number();
+            return "carried on from bar "
+                    + bars.get(carriedOn.from().barIndex()).number();
         }
         if (this instanceof StrongBeat beat) {
             return beat.strong() ? "strong beat" : "weak beat";
