@@ -77,6 +77,11 @@ public final class ChartFiles {
         return out.toString();
     }
 
+    /** The chart as the text of an SVG file of its own, in UTF-8. */
+    public static String svgFile(Chart chart) {
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg(chart);
+    }
+
     private static Document emptyDocument() {
         try {
             return DocumentBuilderFactory.newInstance()

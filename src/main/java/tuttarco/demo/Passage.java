@@ -2,6 +2,7 @@ package tuttarco.demo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tuttarco.bow.BowDirection;
 import tuttarco.score.Bar;
 import tuttarco.score.Metre;
@@ -10,6 +11,7 @@ import tuttarco.score.PartSpan;
 import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
 import tuttarco.score.PartSpan.Rest;
+import tuttarco.score.Reason;
 
 /**
  * The music of the rendered takes, made up for them. A passage is written bar by bar: {@code d2} is a down-bow of two
@@ -35,11 +37,17 @@ final class Passage {
     static Part of(String name, String text) {
         List<Bar> bars = new ArrayList<>();
         List<PartSpan> spans = new ArrayList<>();
+        Optional<BowDirection> before = Optional.empty();
         for (String barText : text.split("\\|")) {
             double beat = 1;
             for (String word : barText.strip().split(" +")) {
                 double next = beat + Double.parseDouble(word.substring(1));
-                spans.add(span(word.charAt(0), new Position(bars.size(), beat), new Position(bars.size(), next)));
+                PartSpan span =
+                        span(word.charAt(0), new Position(bars.size(), beat), new Position(bars.size(), next), before);
+                spans.add(span);
+                if (span instanceof MarkedStroke stroke) {
+                    before = Optional.of(stroke.direction());
+                }
                 beat = next;
             }
             if (beat != 1 + COMMON_TIME.beats()) {
@@ -56,18 +64,24 @@ final class Passage {
         for (PartSpan span : part.spans()) {
             spans.add(
                     span instanceof MarkedStroke s
-                            ? new MarkedStroke(s.start(), s.end(), s.direction().opposite(), s.source())
+                            ? new MarkedStroke(s.start(), s.end(), s.direction().opposite(), s.reason())
                             : span);
         }
         return new Part(part.name(), part.bars(), spans);
     }
 
-    private static PartSpan span(char kind, Position start, Position end) {
+    private static PartSpan span(char kind, Position start, Position end, Optional<BowDirection> before) {
         return switch (kind) {
-            case 'd' -> new MarkedStroke(start, end, BowDirection.DOWN, PartSpan.Source.MARKED);
-            case 'u' -> new MarkedStroke(start, end, BowDirection.UP, PartSpan.Source.MARKED);
+            case 'd' -> marked(start, end, BowDirection.DOWN, before);
+            case 'u' -> marked(start, end, BowDirection.UP, before);
             case 'r' -> new Rest(start, end);
             default -> throw new IllegalArgumentException("a passage has d, u and r, not " + kind);
         };
+    }
+
+    private static MarkedStroke marked(
+            Position start, Position end, BowDirection direction, Optional<BowDirection> before) {
+        boolean retake = before.equals(Optional.of(direction));
+        return new MarkedStroke(start, end, direction, new Reason.Marked(retake));
     }
 }

@@ -36,8 +36,6 @@ public final class Charts implements Output {
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(folder.resolve(chart.key() + ".png")))) {
             ChartFiles.writePng(chart, out);
         }
-        Files.writeString(
-                folder.resolve(chart.key() + ".svg"),
-                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + ChartFiles.svg(chart));
+        Files.writeString(folder.resolve(chart.key() + ".svg"), ChartFiles.svgFile(chart));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import tuttarco.chart.AgreementByBar;
 import tuttarco.chart.BowMotion;
+import tuttarco.chart.BowingStrip;
 import tuttarco.chart.Chart;
 import tuttarco.chart.SectionByBeat;
 import tuttarco.chart.Spots;
@@ -33,6 +34,7 @@ final class TakeCharts {
         if (take.take().leader().isPresent() || take.part().isEmpty()) {
             charts.add(new SectionByBeat(comparison, Against.LEADER, take.take().bowing()));
         }
+        take.part().map(BowingStrip::new).ifPresent(charts::add);
         if (comparison.marked()) {
             charts.add(new AgreementByBar(comparison.bars()));
         }

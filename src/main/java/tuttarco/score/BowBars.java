@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.math3.fraction.BigFraction;
-import tuttarco.bow.BowDirection;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.score.BowTextLine.Word;
 import tuttarco.score.BowTextLine.Wrong;
 import tuttarco.score.BowToken.What;
 import tuttarco.score.PartSpan.Position;
+import tuttarco.score.WrittenSpan.Given;
 
 /** Lays the entries of bow text on the beats of their bars and holds strokes over bar lines. */
 final class BowBars {
@@ -59,17 +59,20 @@ final class BowBars {
     }
 
     /** A stroke that is not over yet. */
-    private record Held(Position start, Optional<BowDirection> mark) {}
+    private record Held(Position start, Given given) {}
 
     /** Longest bar, beats; guards against absurd files. */
     private static final int LONGEST_BEATS = 1024;
 
     private final PartBuilder builder;
+    private final boolean over;
     private boolean empty = true;
     private Optional<Held> held = Optional.empty();
 
-    BowBars(Instrument instrument) {
+    /** {@code over} says whether the bars are written over a part, which may have strokes before them. */
+    BowBars(Instrument instrument, boolean over) {
         builder = new PartBuilder(instrument);
+        this.over = over;
     }
 
     void add(String label, Metre metre, Content content, Word where) throws Wrong {
@@ -149,11 +152,14 @@ final class BowBars {
             builder.rest(start, end);
             return;
         }
-        Held stroke = held.orElseGet(() -> new Held(start, entry.mark()));
+        if (entry.given() == Given.HOOKED && !over && !builder.hasStroke()) {
+            throw new InputException("the first stroke can't be hooked to one before; write d, u or . for it");
+        }
+        Held stroke = held.orElseGet(() -> new Held(start, entry.given()));
         if (entry.heldOver()) {
             held = Optional.of(stroke);
         } else {
-            builder.stroke(stroke.start(), end, stroke.mark());
+            builder.stroke(stroke.start(), end, stroke.given());
             held = Optional.empty();
         }
     }

@@ -24,12 +24,19 @@ final class BowTextParser {
 
     private final Map<String, Content> written = new HashMap<>();
     private final BowBars bars;
+    private final Optional<Part> under;
     private String name = "part";
     private Optional<Metre> metre = Optional.empty();
     private Optional<String> lastLabel = Optional.empty();
 
-    BowTextParser(Instrument instrument) {
-        bars = new BowBars(instrument);
+    /**
+     * Reads the bowing of a whole part or of some bars.
+     *
+     * @param under the part whose bars are written over; if there is one, bars may be left out and its metre holds
+     */
+    BowTextParser(Instrument instrument, Optional<Part> under) {
+        bars = new BowBars(instrument, under.isPresent());
+        this.under = under;
     }
 
     void line(BowTextLine line) throws Wrong {
@@ -81,11 +88,12 @@ final class BowTextParser {
         List<String> labels = first.text().equals("pickup") ? List.of("0") : labels(first);
         Extent extent = extent(head);
         List<Content> contents = contents(extent, colon, tail, labels.size());
-        Metre now = metre.orElseThrow(
-                () -> first.wrong("this bar has no metre; write a line like 'metre 4/4' before the first bar"));
         for (int i = 0; i < labels.size(); i++) {
             String label = labels.get(i);
             requireNext(label, first);
+            Metre now = metre.or(() -> barUnder(label).map(Bar::metre))
+                    .orElseThrow(() ->
+                            first.wrong("this bar has no metre; write a line like 'metre 4/4' before the first bar"));
             Content content = contents.get(i % contents.size());
             bars.add(label, now, content, first);
             written.put(label, content);
@@ -170,12 +178,23 @@ final class BowTextParser {
         if (written.containsKey(label)) {
             throw word.wrong("bar " + Plain.text(label) + " is already written above; write each bar once");
         }
+        if (under.isPresent()) {
+            if (barUnder(label).isEmpty()) {
+                throw word.wrong("bar " + Plain.text(label) + " is not in the part; correct its number");
+            }
+            return;
+        }
         Optional<Integer> before = lastLabel.flatMap(BowTextParser::number);
         Optional<Integer> now = number(label);
         if (before.isPresent() && now.isPresent() && now.get() != before.get() + 1) {
             throw word.wrong("bar " + Plain.text(label) + " can't follow bar " + before.get()
                     + "; write the bars in order and leave none out");
         }
+    }
+
+    private Optional<Bar> barUnder(String label) {
+        return under.flatMap(part ->
+                part.bars().stream().filter(bar -> bar.number().equals(label)).findFirst());
     }
 
     private static Optional<Integer> number(String label) {

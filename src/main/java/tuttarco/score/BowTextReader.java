@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Optional;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
@@ -33,12 +34,13 @@ import tuttarco.files.Plain;
  * content = "as" blank number [ "-" number ] | entry { blank entry } ;
  * entry   = sign [ length ] [ "x" count ] | stroke [ length ] "~" | "~" [ length ] [ "~" ] ;
  * sign    = stroke | "-" ;
- * stroke  = "d" | "u" | "." | U+1D1AA | U+1D1AB ;
+ * stroke  = "d" | "u" | "." | "=" | U+1D1AA | U+1D1AB ;
  * length  = integer | integer "/" integer | integer "." digits ;
  * comment = "#" anything ;
  * }</pre>
  *
- * <p>{@code d} is a down-bow, {@code u} an up-bow, {@code .} a stroke that alternates, {@code -} a rest; each lasts one beat
+ * <p>{@code d} is a down-bow, {@code u} an up-bow, {@code .} a stroke without a mark, {@code =} one
+ * in the same bow as the stroke before but separated from it (hooked), {@code -} a rest; each lasts one beat
  * of the metre unless a length in beats follows. {@code x4} says it four times. A stroke that goes on in the next bar ends
  * with {@code ~}, and there the next bar begins with {@code ~}. A bar fills its metre exactly; a {@code pickup} bar is
  * shorter and ends on the bar line, a {@code short} one is shorter and begins on it, a {@code long} one is longer. A bare
@@ -53,13 +55,20 @@ public final class BowTextReader implements PartReader {
 
     @Override
     public Part read(byte[] content, String fileName, Instrument instrument, PartChoice choice) throws InputException {
-        String file = Plain.text(fileName);
         if (!choice.equals(PartChoice.DEFAULT)) {
-            throw new InputException(
-                    file + " holds one part as it is played; take the choice of a part, a voice, a line or"
-                            + " repeats away");
+            throw new InputException(Plain.text(fileName)
+                    + " holds one part as it is played; take the choice of a part, a voice, a line or repeats away");
         }
-        BowTextParser parser = new BowTextParser(instrument);
+        return read(content, fileName, new BowTextParser(instrument, Optional.empty()));
+    }
+
+    /** Some bars to be written over a part, in its metre unless they say another; the others are left out. */
+    static Part readOver(byte[] content, String fileName, Instrument instrument, Part part) throws InputException {
+        return read(content, fileName, new BowTextParser(instrument, Optional.of(part)));
+    }
+
+    private static Part read(byte[] content, String fileName, BowTextParser parser) throws InputException {
+        String file = Plain.text(fileName);
         String[] lines = text(content, file).split("\r\n|\r|\n", -1);
         for (int i = 0; i < lines.length; i++) {
             try {

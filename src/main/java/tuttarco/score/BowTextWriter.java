@@ -5,19 +5,32 @@ import java.util.List;
 import java.util.Optional;
 import tuttarco.score.BarPieces.Piece;
 import tuttarco.score.PartSpan.MarkedStroke;
-import tuttarco.score.PartSpan.Source;
 
 /** Writes a part as bow text, to be read by {@link BowTextReader}. */
 public final class BowTextWriter {
     private BowTextWriter() {}
 
     /**
-     * The part as bow text.
+     * The part as bow text, with its marks only.
      *
      * @throws IllegalArgumentException if a bar's number can't stand in bow text, or if a length is finer than 1/10080 of
      *     a quarter note
      */
     public static String text(Part part) {
+        return text(part, false, List.of());
+    }
+
+    /**
+     * The part as bow text to be edited: awkward places are comments before their bars.
+     *
+     * @param every whether every direction is written, and not only the marks
+     * @throws IllegalArgumentException as for {@link #text(Part)}
+     */
+    public static String textToEdit(Part part, boolean every) {
+        return text(part, every, part.awkward());
+    }
+
+    private static String text(Part part, boolean every, List<Awkward> remarks) {
         StringBuilder text = new StringBuilder("part " + part.name() + "\n");
         Optional<Metre> metre = Optional.empty();
         List<List<Piece>> bars = BarPieces.of(part);
@@ -27,9 +40,14 @@ public final class BowTextWriter {
                 metre = Optional.of(bar.metre());
                 text.append("metre ").append(bar.metre()).append('\n');
             }
+            int index = i;
+            remarks.stream()
+                    .filter(remark -> remark.at().barIndex() == index)
+                    .forEach(remark ->
+                            text.append("# ").append(remark.spoken(part.bars())).append('\n'));
             text.append(head(bar))
                     .append(": ")
-                    .append(entries(bar, bars.get(i)))
+                    .append(entries(bar, bars.get(i), every))
                     .append('\n');
         }
         return text.toString();
@@ -49,13 +67,13 @@ public final class BowTextWriter {
         return bar.number() + (bar.lengthBeats() < full ? " short" : " long");
     }
 
-    private static String entries(Bar bar, List<Piece> pieces) {
+    private static String entries(Bar bar, List<Piece> pieces, boolean every) {
         List<String> entries = new ArrayList<>();
         for (Piece piece : pieces) {
             String beats = Fractions.spoken(piece.lengthBeats(bar.metre()));
             String length = beats.equals("1") ? "" : beats;
             if (piece.span() instanceof MarkedStroke stroke) {
-                entries.add((piece.begins() ? sign(stroke) : "~") + length + (piece.ends() ? "" : "~"));
+                entries.add((piece.begins() ? sign(stroke, every) : "~") + length + (piece.ends() ? "" : "~"));
             } else {
                 entries.add("-" + length);
             }
@@ -63,10 +81,10 @@ public final class BowTextWriter {
         return String.join(" ", entries);
     }
 
-    private static String sign(MarkedStroke stroke) {
-        if (stroke.source() != Source.MARKED) {
-            return ".";
+    private static String sign(MarkedStroke stroke, boolean every) {
+        if (stroke.reason() instanceof Reason.Hooked) {
+            return "=";
         }
-        return stroke.direction().word().substring(0, 1);
+        return stroke.marked() || every ? stroke.direction().word().substring(0, 1) : ".";
     }
 }

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.math3.fraction.BigFraction;
-import tuttarco.bow.BowDirection;
+import tuttarco.score.WrittenSpan.Given;
 
 /**
  * One entry of a bar of bow text.
@@ -13,7 +13,7 @@ import tuttarco.bow.BowDirection;
  * @param count how many times the entry is meant, from 1
  * @param heldOver the stroke goes on in the next bar
  */
-record BowToken(What what, Optional<BowDirection> mark, BigFraction length, int count, boolean heldOver) {
+record BowToken(What what, Given given, BigFraction length, int count, boolean heldOver) {
     /** What an entry stands for. */
     enum What {
         STROKE,
@@ -27,7 +27,7 @@ record BowToken(What what, Optional<BowDirection> mark, BigFraction length, int 
 
     static final String UP_SIGN = "\uD834\uDDAB";
 
-    private static final Pattern ENTRY = Pattern.compile("(?<sign>[du.~-]|" + DOWN_SIGN + "|" + UP_SIGN
+    private static final Pattern ENTRY = Pattern.compile("(?<sign>[du.=~-]|" + DOWN_SIGN + "|" + UP_SIGN
             + ")(?<length>[0-9./]{1,9})??(x(?<count>[0-9]{1,3}))?(?<held>~)?");
 
     /** Reads an entry such as {@code d}, {@code u1/2}, {@code .x4}, {@code d2~}, {@code ~2} or {@code -4}. */
@@ -44,7 +44,7 @@ record BowToken(What what, Optional<BowDirection> mark, BigFraction length, int 
         Optional<BigFraction> length =
                 entry.group("length") == null ? Optional.of(BigFraction.ONE) : Fractions.of(entry.group("length"));
         return length.filter(beats -> sensible && Fractions.positive(beats))
-                .map(beats -> new BowToken(what, mark(entry.group("sign")), beats, count, held));
+                .map(beats -> new BowToken(what, given(entry.group("sign")), beats, count, held));
     }
 
     BigFraction total() {
@@ -59,11 +59,13 @@ record BowToken(What what, Optional<BowDirection> mark, BigFraction length, int 
         };
     }
 
-    private static Optional<BowDirection> mark(String sign) {
+    private static Given given(String sign) {
         return switch (sign) {
-            case "d", DOWN_SIGN -> Optional.of(BowDirection.DOWN);
-            case "u", UP_SIGN -> Optional.of(BowDirection.UP);
-            default -> Optional.empty();
+            case "d", DOWN_SIGN -> Given.DOWN;
+            case "u", UP_SIGN -> Given.UP;
+            case "=" -> Given.HOOKED;
+            case "-" -> Given.REST;
+            default -> Given.UNMARKED;
         };
     }
 }

@@ -33,6 +33,7 @@ final class DirectionElement {
     private final StringBuilder text = new StringBuilder();
     private boolean segno;
     private boolean coda;
+    private Optional<Boolean> forte = Optional.empty();
     private Optional<String> rehearsal = Optional.empty();
 
     private DirectionElement() {}
@@ -67,6 +68,7 @@ final class DirectionElement {
             case "words" -> text.append(' ').append(xml.text().toLowerCase(Locale.ROOT));
             case "segno" -> segno = true;
             case "coda" -> coda = true;
+            case "dynamics" -> xml.children(sign -> forte = Optional.of(NoteElement.FORTES.contains(sign)));
             case "rehearsal" -> rehearsal = Optional.of(xml.text()).filter(mark -> !mark.isEmpty());
             default -> {}
         }
@@ -74,6 +76,11 @@ final class DirectionElement {
 
     Optional<String> rehearsal() {
         return rehearsal;
+    }
+
+    /** Whether the next note is forte; nothing if this does not say. */
+    Optional<Boolean> forte() {
+        return forte;
     }
 
     /** Whether what follows is plucked; nothing if this does not say. */

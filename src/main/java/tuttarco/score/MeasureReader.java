@@ -75,6 +75,10 @@ final class MeasureReader {
     private Optional<BigFraction> divisions = Optional.empty();
     private Optional<Integer> repeatedBars = Optional.empty();
     private boolean plucked;
+
+    /** A forte is written before the next note. */
+    private boolean forte;
+
     private int transpose;
     private int allNotes;
 
@@ -202,6 +206,7 @@ final class MeasureReader {
         signs.add(direction);
         rehearsal = rehearsal.or(direction::rehearsal);
         plucked = direction.plucked().orElse(plucked);
+        forte = direction.forte().orElse(forte);
     }
 
     private void move(String child, int sign) throws InputException {
@@ -233,6 +238,10 @@ final class MeasureReader {
         }
         if (note.grace) {
             return;
+        }
+        if (forte && !note.chord) {
+            note.joins = note.joins.loud();
+            forte = false;
         }
         if (note.chord) {
             if (!note.cue) {

@@ -21,6 +21,16 @@ public record Metre(int beats, int beatType) {
         return 4.0 / beatType;
     }
 
+    /**
+     * Whether the beat is a strong one: the first of a bar, each third eighth in 6/8, 9/8 and 12/8, and the third of four
+     * beats (common practice, no source).
+     */
+    public boolean strong(double beat) {
+        boolean inThrees = beats > 3 && beats % 3 == 0;
+        int group = inThrees ? 3 : beats == 4 ? 2 : beats;
+        return (beat - 1) % group == 0;
+    }
+
     @Override
     public String toString() {
         return beats + "/" + beatType;

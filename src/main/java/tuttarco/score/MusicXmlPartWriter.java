@@ -1,8 +1,10 @@
 package tuttarco.score;
 
 import java.io.StringWriter;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -11,12 +13,11 @@ import tuttarco.bow.Instrument;
 import tuttarco.score.BarPieces.Piece;
 import tuttarco.score.NoteValue.Written;
 import tuttarco.score.PartSpan.MarkedStroke;
-import tuttarco.score.PartSpan.Source;
 
 /**
  * Writes a part as uncompressed MusicXML (W3C, MusicXML 4.0, score-partwise), each stroke as one note, tied on where it
- * outlasts a note value or a bar. Marked strokes carry their bow sign; the others carry none, so that a reader lets them
- * alternate.
+ * outlasts a note value or a bar. Marked strokes carry their bow sign, hooked ones a dot under a slur; the others carry
+ * nothing, so that a reader completes them.
  */
 public final class MusicXmlPartWriter {
     private final Instrument instrument;
@@ -57,11 +58,28 @@ public final class MusicXmlPartWriter {
     private final class Document {
         private final XMLStreamWriter xml;
         private final Part part;
+        private final Set<PartSpan> hookedOn;
         private int strokes;
 
         Document(XMLStreamWriter xml, Part part) {
             this.xml = xml;
             this.part = part;
+            this.hookedOn = hookedOn(part);
+        }
+
+        /** The strokes to which the next one is hooked. */
+        private static Set<PartSpan> hookedOn(Part part) {
+            Set<PartSpan> strokes = new HashSet<>();
+            Optional<MarkedStroke> before = Optional.empty();
+            for (PartSpan span : part.spans()) {
+                if (span instanceof MarkedStroke stroke) {
+                    if (stroke.reason() instanceof Reason.Hooked) {
+                        before.ifPresent(strokes::add);
+                    }
+                    before = Optional.of(stroke);
+                }
+            }
+            return strokes;
         }
 
         void write() throws XMLStreamException {
@@ -168,12 +186,23 @@ public final class MusicXmlPartWriter {
         }
 
         private void notations(MarkedStroke stroke, boolean first, boolean last) throws XMLStreamException {
-            boolean marked = first && stroke.source() == Source.MARKED;
-            if (first && last && !marked) {
+            boolean marked = first && stroke.marked();
+            boolean hooked = first && stroke.reason() instanceof Reason.Hooked;
+            boolean hooksOn = first && hookedOn.contains(stroke);
+            if (first && last && !marked && !hooked && !hooksOn) {
                 return;
             }
             open("notations");
             ties("tied", first, last);
+            if (hooked != hooksOn) {
+                xml.writeEmptyElement("slur");
+                xml.writeAttribute("type", hooked ? "stop" : "start");
+            }
+            if (hooked) {
+                open("articulations");
+                xml.writeEmptyElement("staccato");
+                close();
+            }
             if (marked) {
                 open("technical");
                 xml.writeEmptyElement(stroke.direction() == BowDirection.DOWN ? "down-bow" : "up-bow");

@@ -2,6 +2,7 @@ package tuttarco.score;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.commons.math3.fraction.BigFraction;
 import tuttarco.bow.BowDirection;
@@ -13,6 +14,9 @@ import tuttarco.score.WrittenNote.Joins;
 final class NoteElement {
     /** MusicXML numbers slurs from 1 to 16. */
     private static final Pattern SLUR_NUMBER = Pattern.compile("[1-9]|1[0-6]");
+
+    /** Signs that call for a loud beginning. */
+    static final Set<String> FORTES = Set.of("f", "ff", "fff", "sf", "sfz", "sffz", "fz", "fp", "sfp");
 
     boolean grace;
     boolean cue;
@@ -111,6 +115,8 @@ final class NoteElement {
             case "slur" -> slur(xml);
             case "technical" -> xml.children(this::readTechnical);
             case "ornaments" -> xml.children(ornament -> readOrnament(xml, ornament));
+            case "articulations" -> xml.children(this::readArticulation);
+            case "dynamics" -> xml.children(this::readDynamic);
             default -> {}
         }
     }
@@ -165,6 +171,19 @@ final class NoteElement {
             BigFraction dotted = value.isPresent() ? plain.multiply(2).subtract(plain.divide(1 << dots)) : plain;
             BigFraction count = dotted.divide(stroke);
             return count.getDenominatorAsInt() == 1 ? count.getNumeratorAsInt() : 0;
+        }
+    }
+
+    private void readArticulation(String sign) {
+        switch (sign) {
+            case "staccato", "tenuto", "detached-legato", "staccatissimo" -> joins = joins.separated();
+            default -> {}
+        }
+    }
+
+    private void readDynamic(String sign) {
+        if (FORTES.contains(sign)) {
+            joins = joins.loud();
         }
     }
 

@@ -2,14 +2,15 @@ package tuttarco.score;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import tuttarco.bow.BowDirection;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
-import tuttarco.score.PartSpan.MarkedStroke;
+import tuttarco.score.Hints.By;
+import tuttarco.score.Hints.InnerMark;
+import tuttarco.score.Hints.Joined;
 import tuttarco.score.PartSpan.Position;
-import tuttarco.score.PartSpan.Rest;
+import tuttarco.score.WrittenSpan.Given;
 
 /** Gathers bars, strokes and rests in the order played, each span beginning where the last ended. */
 final class PartBuilder {
@@ -19,13 +20,20 @@ final class PartBuilder {
     /** Most strokes and rests of a part; guards against absurd files. */
     private static final int MOST_SPANS = 1_000_000;
 
-    private final Alternation alternation;
+    private final Practice practice;
     private final List<Bar> bars = new ArrayList<>();
-    private final List<PartSpan> spans = new ArrayList<>();
+    private final List<WrittenSpan> spans = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
+    private final List<Joined> joined = new ArrayList<>();
+    private final List<InnerMark> innerMarks = new ArrayList<>();
+    private final List<Position> fortes = new ArrayList<>();
 
     PartBuilder(Instrument instrument) {
-        this.alternation = new Alternation(instrument);
+        this(Practice.of(instrument));
+    }
+
+    PartBuilder(Practice practice) {
+        this.practice = practice;
     }
 
     /** Adds a bar and returns its index. */
@@ -37,19 +45,37 @@ final class PartBuilder {
         return bars.size() - 1;
     }
 
-    void stroke(Position start, Position end, Optional<BowDirection> mark) throws InputException {
+    void stroke(Position start, Position end, Given given) throws InputException {
         if (spans.size() >= MOST_SPANS) {
             throw new InputException("the part has more than " + MOST_SPANS + " strokes and rests; give a shorter one");
         }
-        spans.add(alternation.next(start, end, mark));
+        spans.add(new WrittenSpan(start, end, given));
     }
 
     void rest(Position start, Position end) {
-        if (!spans.isEmpty() && spans.get(spans.size() - 1) instanceof Rest before) {
-            spans.set(spans.size() - 1, new Rest(before.start(), end));
+        if (!spans.isEmpty() && spans.get(spans.size() - 1).given() == Given.REST) {
+            WrittenSpan before = spans.remove(spans.size() - 1);
+            spans.add(new WrittenSpan(before.start(), end, Given.REST));
         } else {
-            spans.add(new Rest(start, end));
+            spans.add(new WrittenSpan(start, end, Given.REST));
         }
+    }
+
+    /** A note goes on in the stroke of the note before. */
+    void join(Position at, By by) {
+        joined.add(new Joined(at, by));
+    }
+
+    void innerMark(Position at, BowDirection mark) {
+        innerMarks.add(new InnerMark(at, mark));
+    }
+
+    void forte(Position at) {
+        fortes.add(at);
+    }
+
+    boolean hasStroke() {
+        return spans.stream().anyMatch(span -> span.given() != Given.REST);
     }
 
     void note(Note note) {
@@ -69,9 +95,9 @@ final class PartBuilder {
     }
 
     Part build(String name) throws InputException {
-        if (spans.stream().noneMatch(MarkedStroke.class::isInstance)) {
+        if (!hasStroke()) {
             throw new InputException("no bowed notes are in the part; check that it is the right one");
         }
-        return new Part(name, bars, spans, notes);
+        return Completing.of(name, bars, spans, notes, new Hints(joined, innerMarks, fortes), practice);
     }
 }

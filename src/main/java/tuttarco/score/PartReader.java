@@ -6,7 +6,7 @@ import tuttarco.files.InputException;
 /**
  * Reads one kind of part file.
  *
- * <p>Strokes without a mark of their own alternate ({@link Alternation}). In the part that comes out, spans follow each
+ * <p>Strokes without a mark of their own are completed ({@link Completing}). In the part that comes out, spans follow each
  * other without gaps from the beginning of the first bar to the end of the last; rests that follow each other are one
  * rest; a span begins inside a bar, and one that ends on a bar line ends at the end of the earlier bar.
  */
@@ -19,7 +19,7 @@ public interface PartReader {
      *
      * @param content the whole file
      * @param fileName what the file is called in messages, without its folder
-     * @param instrument whose part it is; decides the direction of a first stroke without a mark
+     * @param instrument whose part it is; decides which way its strong beats go
      * @param choice which of the parts in the file, and how it is played
      * @throws InputException if the content is not a part, with the place in the file, or if the choice does not fit it
      */

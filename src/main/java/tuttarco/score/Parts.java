@@ -24,7 +24,7 @@ public final class Parts {
      * Reads a part; the ending of the file's name says its form: {@code .musicxml}, {@code .xml} or, compressed, {@code .mxl}
      * for MusicXML, {@code .bowing.txt} for bow text.
      *
-     * @param instrument whose part it is; decides the direction of a first stroke without a mark
+     * @param instrument whose part it is; decides which way its strong beats go
      * @throws InputException if the file can't be read or is not a part, or if the choice does not fit it
      */
     public static Part read(Path file, Instrument instrument, PartChoice choice) throws InputException {
@@ -37,5 +37,21 @@ public final class Parts {
         throw new InputException(
                 name + " is not a kind of part that is read; give a MusicXML file (.musicxml, .xml or .mxl) or bow text"
                         + " (.bowing.txt)");
+    }
+
+    /**
+     * The part with the bars of a bow text written over it, and completed anew.
+     *
+     * @param bowText bow text of some of the part's bars; the others are left out
+     * @throws InputException if the bow text can't be read or doesn't fit the part
+     */
+    public static Part over(Part part, Path bowText, Practice practice) throws InputException {
+        String name = InputBytes.name(bowText);
+        Part written = BowTextReader.readOver(InputBytes.read(bowText, MOST_BYTES), name, Instrument.VIOLIN, part);
+        try {
+            return BowOver.over(part, written, practice);
+        } catch (InputException e) {
+            throw new InputException(name + ": " + e.getMessage(), e);
+        }
     }
 }

@@ -32,28 +32,41 @@ record WrittenNote(
             boolean tieStarts,
             List<String> slurStops,
             List<String> slurStarts,
-            Optional<BowDirection> mark) {
-        static final Joins NONE = new Joins(false, false, List.of(), List.of(), Optional.empty());
+            Optional<BowDirection> mark,
+            boolean detached,
+            boolean forte) {
+        static final Joins NONE = new Joins(false, false, List.of(), List.of(), Optional.empty(), false, false);
 
         Joins tieStop() {
-            return new Joins(true, tieStarts, slurStops, slurStarts, mark);
+            return new Joins(true, tieStarts, slurStops, slurStarts, mark, detached, forte);
         }
 
         Joins tieStart() {
-            return new Joins(tieStops, true, slurStops, slurStarts, mark);
+            return new Joins(tieStops, true, slurStops, slurStarts, mark, detached, forte);
         }
 
         Joins slurStop(String number) {
-            return new Joins(tieStops, tieStarts, with(slurStops, List.of(number)), slurStarts, mark);
+            return new Joins(tieStops, tieStarts, with(slurStops, List.of(number)), slurStarts, mark, detached, forte);
         }
 
         Joins slurStart(String number) {
-            return new Joins(tieStops, tieStarts, slurStops, with(slurStarts, List.of(number)), mark);
+            return new Joins(tieStops, tieStarts, slurStops, with(slurStarts, List.of(number)), mark, detached, forte);
         }
 
         /** The first mark counts. */
         Joins marked(BowDirection direction) {
-            return new Joins(tieStops, tieStarts, slurStops, slurStarts, mark.or(() -> Optional.of(direction)));
+            return new Joins(
+                    tieStops, tieStarts, slurStops, slurStarts, mark.or(() -> Optional.of(direction)), detached, forte);
+        }
+
+        /** With a dot or a dash. */
+        Joins separated() {
+            return new Joins(tieStops, tieStarts, slurStops, slurStarts, mark, true, forte);
+        }
+
+        /** A forte begins here. */
+        Joins loud() {
+            return new Joins(tieStops, tieStarts, slurStops, slurStarts, mark, detached, true);
         }
 
         Joins and(Joins chordNote) {
@@ -62,23 +75,25 @@ record WrittenNote(
                     tieStarts || chordNote.tieStarts,
                     with(slurStops, chordNote.slurStops),
                     with(slurStarts, chordNote.slurStarts),
-                    mark.or(chordNote::mark));
+                    mark.or(chordNote::mark),
+                    detached || chordNote.detached,
+                    forte || chordNote.forte);
         }
 
         private Joins tiedAs(Joins other) {
-            return new Joins(other.tieStops, other.tieStarts, slurStops, slurStarts, mark);
+            return new Joins(other.tieStops, other.tieStarts, slurStops, slurStarts, mark, detached, forte);
         }
 
         Joins slurred(List<String> stops, List<String> starts) {
-            return new Joins(tieStops, tieStarts, stops, starts, mark);
+            return new Joins(tieStops, tieStarts, stops, starts, mark, detached, forte);
         }
 
         Joins markOnly() {
-            return new Joins(false, false, List.of(), List.of(), mark);
+            return new Joins(false, false, List.of(), List.of(), mark, detached, forte);
         }
 
         Joins withoutTieStop() {
-            return new Joins(false, tieStarts, slurStops, slurStarts, mark);
+            return new Joins(false, tieStarts, slurStops, slurStarts, mark, detached, forte);
         }
 
         private static List<String> with(List<String> some, List<String> more) {

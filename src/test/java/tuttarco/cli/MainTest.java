@@ -42,6 +42,9 @@ class MainTest {
             demo                         | --out
             analyse a --out d --cache    | --cache
             analyse a --out d --cache c --no-cache | --no-cache
+            bowing a.musicxml            | --out
+            bowing a.musicxml --out a.txt                        | .bowing.txt
+            bowing a.musicxml --out a.bowing.txt --practice odd  | violins or viols
             seats clip.mp4               | --out
             seats clip.mp4 --out seats.json                      | .take.json
             seats clip.mp4 --out .take.json                      | .take.json

@@ -12,7 +12,7 @@ import tuttarco.score.PartSpan;
 import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
 import tuttarco.score.PartSpan.Rest;
-import tuttarco.score.PartSpan.Source;
+import tuttarco.score.Reason;
 import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
@@ -64,7 +64,7 @@ record Passage(double beatS, List<Double> lengthsS) {
             double endS = timeS + Math.abs(lengthS);
             PartSpan span = lengthS < 0
                     ? new Rest(somewhere, somewhere)
-                    : new MarkedStroke(somewhere, somewhere, direction, Source.ALTERNATED);
+                    : new MarkedStroke(somewhere, somewhere, direction, new Reason.StrongBeat(true));
             spans.add(new TimedSpan(timeS, endS, span));
             direction = lengthS < 0 ? direction : direction.opposite();
             timeS = endS;

@@ -20,7 +20,7 @@ class ChartsTest extends OutputContract {
     @Test
     void eachChartIsThereTwice() throws IOException {
         List<String> names = names(Fixtures.unified());
-        assertEquals(2 * (3 + 8), names.size());
+        assertEquals(2 * (4 + 8), names.size());
         assertEquals(List.of("agreement-by-bar.png", "agreement-by-bar.svg", "bow-01.png"), names.subList(0, 3));
     }
 

@@ -97,7 +97,7 @@ class MusicXmlPartReaderTest extends PartReaderContract {
 
     @Test
     void aRestEndsAStroke() throws InputException {
-        assertEquals("d - u", read(first("4/4", note(2, slur("start", 1)) + rest(2) + note(4, slur("stop", 1)))));
+        assertEquals("d - u", read(first("4/4", note(2) + rest(2) + note(4))));
     }
 
     @Test
@@ -115,7 +115,7 @@ class MusicXmlPartReaderTest extends PartReaderContract {
         Part part = read(
                 document(first("4/4", "<forward><duration>4</duration></forward>" + note(4)) + bar(2, "")),
                 Instrument.VIOLIN);
-        assertEquals("- u -", bowing(part));
+        assertEquals("- d -", bowing(part));
         assertEquals(new Position(1, 5), part.spans().get(2).end());
     }
 

@@ -15,7 +15,6 @@ import tuttarco.files.Mutations;
 import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
 import tuttarco.score.PartSpan.Rest;
-import tuttarco.score.PartSpan.Source;
 
 /** What every reader of parts does alike; the contents below stand for the same music in each form. */
 abstract class PartReaderContract {
@@ -63,7 +62,8 @@ abstract class PartReaderContract {
         assertEquals(List.of(Bar.full("1", new Metre(4, 4))), part.bars());
         assertEquals("D U d u", bowing(part));
         assertEquals(
-                new MarkedStroke(new Position(0, 2), new Position(0, 3), tuttarco.bow.BowDirection.UP, Source.MARKED),
+                new MarkedStroke(
+                        new Position(0, 2), new Position(0, 3), tuttarco.bow.BowDirection.UP, new Reason.Marked(false)),
                 part.spans().get(1));
     }
 

@@ -51,6 +51,7 @@ class PartWritersTest {
                 "metre 4/4\n0 pickup: u1/2\n1: d5/4 .3/4 -2\n2: -4\n3: d4~\n4: ~4~\n5: ~1 u1/3x3 -2\n6 short: d3.5\n",
                 "metre 6/8\n16: d3 u3\nmetre 2/2\n17: . .\n18 long: d5\n",
                 "metre 4/4\nX1: d1/7x7 u3\n2: d1/16x16 u3/32 -93/32\n",
+                "metre 4/4\n1: d3/2 =1/2 . = \n2: .5/4 =3/4 =2~\n3: ~1 - = d\n4: d u - .\n",
                 "metre 2/4\n1: u .~\n2: ~1/2 -3/2\n");
     }
 
@@ -67,7 +68,7 @@ class PartWritersTest {
             String xml = new MusicXmlPartWriter(instrument).text(part);
             musicXml.newValidator().validate(new StreamSource(new StringReader(xml)));
             Part read = new MusicXmlPartReader().read(xml.getBytes(StandardCharsets.UTF_8), "a.xml", instrument);
-            assertEquals(part, new Part(read.name(), read.bars(), read.spans()));
+            assertEquals(part, new Part(read.name(), read.bars(), read.spans(), List.of(), Hints.NONE, read.awkward()));
         }
     }
 

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.score.PartSpan.MarkedStroke;
-import tuttarco.score.PartSpan.Source;
 
 /** Parts of recordings, if you have them; how many marks they hold was counted in their text. */
 @EnabledIfSystemProperty(named = "tuttarco.alignment", matches = ".+")
@@ -22,7 +21,7 @@ class RecordedPartsTest {
     private static long marked(Part part, String direction) {
         Stream<MarkedStroke> strokes =
                 part.spans().stream().filter(MarkedStroke.class::isInstance).map(MarkedStroke.class::cast);
-        return strokes.filter(stroke -> stroke.source() == Source.MARKED
+        return strokes.filter(stroke -> stroke.marked()
                         && stroke.direction().word().equals(direction))
                 .count();
     }

@@ -9,13 +9,12 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
-import tuttarco.score.PartSpan.Source;
 
 /** A part's strokes in short. */
 final class Strokes {
     private Strokes() {}
 
-    /** One sign a span: D and U marked, d and u alternated, - a rest. */
+    /** One sign a span: D and U marked, d and u completed, - a rest. */
     static String bowing(Part part) {
         return part.spans().stream().map(Strokes::sign).collect(Collectors.joining(" "));
     }
@@ -46,10 +45,11 @@ final class Strokes {
     }
 
     static String sign(PartSpan span) {
-        if (!(span instanceof MarkedStroke stroke)) {
-            return "-";
-        }
+        return span instanceof MarkedStroke stroke ? sign(stroke) : "-";
+    }
+
+    static String sign(MarkedStroke stroke) {
         String sign = stroke.direction().word().substring(0, 1);
-        return stroke.source() == Source.MARKED ? sign.toUpperCase(Locale.ROOT) : sign;
+        return stroke.marked() ? sign.toUpperCase(Locale.ROOT) : sign;
     }
 }
