@@ -7,8 +7,9 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -41,10 +42,23 @@ final class StripPlot extends Plot {
     private final transient List<MarkedStroke> strokes;
     private final transient StripLayout layout;
 
+    /** The last note under a slur of each stroke that has any, by the stroke's start. */
+    private final transient Map<Position, Position> lastSlurred = new HashMap<>();
+
     StripPlot(Part part, List<MarkedStroke> strokes, StripLayout layout) {
         this.part = part;
         this.strokes = strokes;
         this.layout = layout;
+        int stroke = 0;
+        for (Hints.Joined joined : part.hints().joined()) {
+            while (stroke + 1 < strokes.size()
+                    && strokes.get(stroke + 1).start().compareTo(joined.at()) < 0) {
+                stroke++;
+            }
+            if (joined.by() == Hints.By.SLUR) {
+                lastSlurred.put(strokes.get(stroke).start(), joined.at());
+            }
+        }
     }
 
     /** Room for what stands below the systems. */
@@ -186,18 +200,10 @@ final class StripPlot extends Plot {
 
     /** How far the bracket over a stroke's slurred notes reaches in this system, from its left. */
     private Optional<Double> bracket(int system, MarkedStroke stroke) {
-        List<Position> slurred = new ArrayList<>();
-        for (Hints.Joined joined : part.hints().joined()) {
-            if (joined.by() == Hints.By.SLUR
-                    && joined.at().compareTo(stroke.start()) > 0
-                    && joined.at().compareTo(stroke.end()) < 0) {
-                slurred.add(joined.at());
-            }
-        }
-        if (slurred.isEmpty()) {
+        Position last = lastSlurred.get(stroke.start());
+        if (last == null) {
             return Optional.empty();
         }
-        Position last = slurred.get(slurred.size() - 1);
         return last.barIndex() < layout.systems().get(system)
                 ? Optional.empty()
                 : Optional.of(layout.holds(system, last) ? inside(system, last) : layout.xPx(system, last));
