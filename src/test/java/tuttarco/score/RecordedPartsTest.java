@@ -21,8 +21,8 @@ class RecordedPartsTest {
     private static long marked(Part part, String direction) {
         Stream<MarkedStroke> strokes =
                 part.spans().stream().filter(MarkedStroke.class::isInstance).map(MarkedStroke.class::cast);
-        return strokes.filter(stroke -> stroke.marked()
-                        && stroke.direction().word().equals(direction))
+        return strokes.filter(
+                        stroke -> stroke.marked() && stroke.direction().word().equals(direction))
                 .count();
     }
 
