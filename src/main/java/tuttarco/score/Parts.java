@@ -9,7 +9,7 @@ import tuttarco.files.InputException;
 /** Reads a part in whichever form it comes. */
 public final class Parts {
     /** Largest part file, bytes: 64 MiB, a few times the largest full score. */
-    private static final int MOST_BYTES = 64 << 20;
+    static final int MOST_BYTES = 64 << 20;
 
     private static final List<PartReader> READERS = List.of(new MusicXmlPartReader(), new BowTextReader());
 

@@ -1,0 +1,16 @@
+package tuttarco.analysis;
+
+import java.util.List;
+import tuttarco.mark.BowMarks;
+import tuttarco.score.PartDocument;
+
+/**
+ * A take's part and the bow signs one player's bowing gives it.
+ *
+ * @param notes things to tell the user about the reading, one sentence each
+ */
+public record MarkedPart(PartDocument document, BowMarks marks, List<String> notes) {
+    public MarkedPart {
+        notes = List.copyOf(notes);
+    }
+}

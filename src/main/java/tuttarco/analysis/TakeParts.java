@@ -1,0 +1,36 @@
+package tuttarco.analysis;
+
+import java.util.Optional;
+import tuttarco.beats.BeatList;
+import tuttarco.beats.BeatMap;
+import tuttarco.beats.SteadyTempo;
+import tuttarco.bow.Instrument;
+import tuttarco.files.InputBytes;
+import tuttarco.files.InputException;
+import tuttarco.score.Part;
+import tuttarco.score.Parts;
+import tuttarco.take.BeatsGiven;
+import tuttarco.take.Take;
+
+/** What a take says was on the stand, and when. */
+final class TakeParts {
+    private TakeParts() {}
+
+    static Optional<Part> part(Take take) throws InputException {
+        Instrument instrument = take.leader().orElse(take.players().get(0)).instrument();
+        return take.part().isPresent() ? Optional.of(Parts.read(take.part().get(), instrument)) : Optional.empty();
+    }
+
+    static BeatMap beats(Take take, Optional<Part> part) throws InputException {
+        if (take.beats() instanceof BeatsGiven.Listed listed) {
+            return new BeatList(listed.file()).beats();
+        }
+        if (!(take.beats() instanceof BeatsGiven.Steady steady)) {
+            throw new InputException(InputBytes.name(take.file())
+                    + " does not say where the beats lie; add beats, and the part if there is one, to compare with.");
+        }
+        Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
+                + InputBytes.name(take.file()) + ", or give the beats as a list."));
+        return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS()).beats();
+    }
+}
