@@ -124,9 +124,12 @@ class PlayerMarkingTest {
     /** Three bars, twice: the first certain reading counts, and a sign stands where either playing needs one. */
     @Test
     void repeats() {
-        assertEquals(
-                "d.d", word(marks("duddud", 3, false)), "the third was down both times, without a turn to the first");
-        assertEquals("du.", word(marks("dud?ud", 3, false)), "after a question the next is signed");
+        assertEquals("d..", word(marks("duddud", 3, false)));
+        BowMarks unseen = marks("du??ud", 3, false);
+        assertEquals("d..", word(unseen));
+        assertEquals(0, unseen.questions(), "each was seen once");
+        assertEquals(2, unseen.remarks().size());
+        assertTrue(unseen.remarks().get(0).contains("another playing counts"));
         BowMarks differing = marks("duddu" + "u", 3, false);
         assertTrue(differing.marks().get(2).question());
         assertEquals(1, differing.questions());
