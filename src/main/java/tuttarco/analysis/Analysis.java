@@ -12,6 +12,7 @@ import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
 import tuttarco.files.Cache;
+import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Sha256;
 import tuttarco.report.AnalysedTake;
@@ -63,13 +64,16 @@ public final class Analysis {
             throws InputException, NothingSeenException, InterruptedException {
         Take take = TakeFile.read(takeFile);
         Optional<Part> part = TakeParts.part(take);
-        BeatMap beats = TakeParts.beats(take, part);
-        List<TimedSpan> marked = part.isPresent() ? PartTimes.timed(part.get(), beats) : List.of();
+        Optional<BeatMap> beats = TakeParts.beatsUnlessLed(take, part);
+        List<TimedSpan> marked =
+                part.isPresent() && beats.isPresent() ? PartTimes.timed(part.get(), beats.get()) : List.of();
         requireSeatsInside(take);
 
         SectionReading read = sectionReader.read(take.video(), take.players(), progress);
 
-        Comparison comparison = Comparing.compare(read.readings(), beats, marked, compareSettings);
+        Comparison comparison = beats.isPresent()
+                ? Comparing.compare(read.readings(), beats.get(), marked, compareSettings)
+                : byLeader(take, read);
         return new AnalysedTake(
                 take,
                 read.clip(),
@@ -83,6 +87,13 @@ public final class Analysis {
                 settings(),
                 programVersion,
                 read.notes());
+    }
+
+    private Comparison byLeader(Take take, SectionReading read) throws NothingSeenException {
+        return Comparing.withLeader(read.readings(), compareSettings)
+                .orElseThrow(() -> new NothingSeenException("Without beats the section is compared with its leader's"
+                        + " strokes, and no two of them could be read; check the leader's seat, or add beats to "
+                        + InputBytes.name(take.file()) + "."));
     }
 
     private static void requireSeatsInside(Take take) throws InputException {

@@ -21,13 +21,20 @@ final class TakeParts {
         return take.part().isPresent() ? Optional.of(Parts.read(take.part().get(), instrument)) : Optional.empty();
     }
 
+    /** The beats; nothing where the take has neither part nor beats, so that its leader's strokes are all there is to go by. */
+    static Optional<BeatMap> beatsUnlessLed(Take take, Optional<Part> part) throws InputException {
+        boolean led = part.isEmpty() && take.leader().isPresent();
+        return led && take.beats() instanceof BeatsGiven.Missing ? Optional.empty() : Optional.of(beats(take, part));
+    }
+
     static BeatMap beats(Take take, Optional<Part> part) throws InputException {
         if (take.beats() instanceof BeatsGiven.Listed listed) {
             return new BeatList(listed.file()).beats();
         }
         if (!(take.beats() instanceof BeatsGiven.Steady steady)) {
-            throw new InputException(InputBytes.name(take.file())
-                    + " does not say where the beats lie; add beats, and the part if there is one, to compare with.");
+            throw new InputException(
+                    InputBytes.name(take.file())
+                            + " does not say where the beats lie; add beats, or without a part say who leads, to compare with.");
         }
         Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
                 + InputBytes.name(take.file()) + ", or give the beats as a list."));
