@@ -163,7 +163,8 @@ final class ReportWords {
         long all = count(r -> true);
         long unsure = count(r -> r.played() == StrokeKind.UNSURE);
         long unseen = count(r -> r.played() == StrokeKind.UNSEEN);
-        return new ReportModel.Sureness(share(all - unsure - unseen, all), share(unsure, all), share(unseen, all));
+        return new ReportModel.Sureness(
+                unit + "s", share(all - unsure - unseen, all), share(unsure, all), share(unseen, all));
     }
 
     private static String share(long part, long all) {

@@ -178,6 +178,29 @@ class AnalyseCommandTest {
         assertFalse(Files.exists(out));
     }
 
+    /** Without part and beats the leader's six strokes are counted; bars are left empty. */
+    @Test
+    void withoutPartAndBeatsTheLeadersStrokesAreCounted() throws IOException {
+        String json = TinyTake.JSON.replaceFirst("(?s),\\s*\"part\".*", "}");
+        Path led = Files.writeString(given.resolve("led.take.json"), json);
+        Path out = folder.resolve("out");
+        Shell shell = Shell.run("analyse", led, "--out", out);
+        assertEquals(0, shell.code(), shell.err());
+        assertEquals(PROMISED, names(out));
+        List<String> lines = Files.readAllLines(out.resolve("beats.csv"));
+        assertEquals(1 + 2 * 6, lines.size(), lines.toString());
+        for (int i = 1; i <= 6; i++) {
+            String direction = i % 2 == 1 ? ",none,down," : ",none,up,";
+            assertLine("Jon,," + i + ",", direction, lines.get(6 + i));
+            assertTrue(lines.get(6 + i).endsWith(",rest,with"), lines.get(6 + i));
+        }
+        assertTrue(Files.readString(out.resolve("report.html")).contains("2 players over 6 strokes of the leader"));
+        Path unled = Files.writeString(given.resolve("unled.take.json"), json.replace(", \"leader\": true", ""));
+        Shell refused = Shell.run("analyse", unled, "--out", folder.resolve("none"));
+        assertEquals(3, refused.code());
+        assertTrue(refused.err().contains("say who leads"), refused.err());
+    }
+
     @Test
     void strokesAloneAreReadWithoutAPart() throws IOException {
         Path out = folder.resolve("out");
