@@ -49,6 +49,8 @@ class HouseTest {
             .definedBy("tuttarco.chart..")
             .layer("report")
             .definedBy("tuttarco.report..")
+            .layer("mark")
+            .definedBy("tuttarco.mark..")
             .layer("demo")
             .definedBy("tuttarco.demo..")
             .layer("analysis")
@@ -90,6 +92,8 @@ class HouseTest {
             .mayOnlyAccessLayers(
                     "bow", "files", "stats", "video", "seats", "tracks", "strokes", "score", "beats", "take", "compare",
                     "chart")
+            .whereLayer("mark")
+            .mayOnlyAccessLayers("bow", "score", "beats", "compare", "chart")
             .whereLayer("demo")
             .mayOnlyAccessLayers("bow", "files", "video", "seats", "strokes", "score", "beats", "take")
             .whereLayer("cli")

@@ -5,12 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import tuttarco.beats.BeatList;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.PartTimes;
-import tuttarco.beats.SteadyTempo;
 import tuttarco.beats.TimedSpan;
-import tuttarco.bow.Instrument;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
@@ -20,7 +17,6 @@ import tuttarco.files.InputException;
 import tuttarco.files.Sha256;
 import tuttarco.report.AnalysedTake;
 import tuttarco.score.Part;
-import tuttarco.score.Parts;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
@@ -67,14 +63,17 @@ public final class Analysis {
     public AnalysedTake of(Path takeFile, SectionReader.Progress progress)
             throws InputException, NothingSeenException, InterruptedException {
         Take take = TakeFile.read(takeFile);
-        Optional<Part> part = part(take);
-        BeatMap beats = beats(take, part);
-        List<TimedSpan> marked = part.isPresent() ? PartTimes.timed(part.get(), beats) : List.of();
+        Optional<Part> part = TakeParts.part(take);
+        Optional<BeatMap> beats = TakeParts.beatsUnlessLed(take, part);
+        List<TimedSpan> marked =
+                part.isPresent() && beats.isPresent() ? PartTimes.timed(part.get(), beats.get()) : List.of();
         requireSeatsInside(take);
 
         SectionReading read = sectionReader.read(take.video(), take.players(), progress);
 
-        Comparison comparison = Comparing.compare(read.readings(), beats, marked, compareSettings);
+        Comparison comparison = beats.isPresent()
+                ? Comparing.compare(read.readings(), beats.get(), marked, compareSettings)
+                : byLeader(take, read);
         return new AnalysedTake(
                 take,
                 read.clip(),
@@ -90,30 +89,17 @@ public final class Analysis {
                 read.notes());
     }
 
+    private Comparison byLeader(Take take, SectionReading read) throws NothingSeenException {
+        return Comparing.withLeader(read.readings(), compareSettings)
+                .orElseThrow(() -> new NothingSeenException("Without beats the section is compared with its leader's"
+                        + " strokes, and no two of them could be read; check the leader's seat, or add beats to "
+                        + InputBytes.name(take.file()) + "."));
+    }
+
     private static void requireSeatsInside(Take take) throws InputException {
         try (Clip clip = Clip.open(take.video())) {
             TakeSeats.requireInside(take, clip.facts().widthPx(), clip.facts().heightPx());
         }
-    }
-
-    private static Optional<Part> part(Take take) throws InputException {
-        Instrument instrument = take.leader().orElse(take.players().get(0)).instrument();
-        return take.part().isPresent()
-                ? Optional.of(Parts.read(take.part().get(), instrument, take.partChoice()))
-                : Optional.empty();
-    }
-
-    private static BeatMap beats(Take take, Optional<Part> part) throws InputException {
-        if (take.beats() instanceof BeatsGiven.Listed listed) {
-            return new BeatList(listed.file()).beats();
-        }
-        if (!(take.beats() instanceof BeatsGiven.Steady steady)) {
-            throw new InputException(InputBytes.name(take.file())
-                    + " does not say where the beats lie; add beats, and the part if there is one, to compare with.");
-        }
-        Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
-                + InputBytes.name(take.file()) + ", or give the beats as a list."));
-        return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS()).beats();
     }
 
     private static Map<String, String> fingerprints(Take take) throws InputException {

@@ -1,15 +1,15 @@
 package tuttarco.beats;
 
 /**
- * A beat in the recording.
+ * A beat in the recording; where no bars are known, a stroke of the leader's.
  *
- * @param bar the bar number as printed
- * @param beat beat within the bar, from 1
+ * @param bar the bar number as printed; empty where no bars are known
+ * @param beat beat within the bar, from 1; where no bars are known, number of the leader's stroke, from 1
  * @param timeS seconds from the clip's start
  */
 public record Beat(String bar, int beat, double timeS) {
     public Beat {
-        if (bar == null || bar.isBlank()) {
+        if (bar.isBlank() && !bar.isEmpty()) {
             throw new IllegalArgumentException("a beat lies in a bar");
         }
         if (beat < 1) {
@@ -20,8 +20,18 @@ public record Beat(String bar, int beat, double timeS) {
         }
     }
 
-    /** As people say it: {@code bar 17 beat 3}. */
+    /** A stroke of the leader's, where no bars are known. */
+    public static Beat ofLeader(int stroke, double timeS) {
+        return new Beat("", stroke, timeS);
+    }
+
+    /** Whether its bar is known; it is a stroke of the leader's otherwise. */
+    public boolean inBar() {
+        return !bar.isEmpty();
+    }
+
+    /** As people say it: {@code bar 17 beat 3}, or {@code the leader's stroke 12}. */
     public String spoken() {
-        return "bar " + bar + " beat " + beat;
+        return !inBar() ? "the leader's stroke " + beat : "bar " + bar + " beat " + beat;
     }
 }

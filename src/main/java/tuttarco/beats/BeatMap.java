@@ -22,6 +22,11 @@ public record BeatMap(List<Beat> beats) {
         }
     }
 
+    /** Whether these are beats of bars; they are strokes of the leader's otherwise. */
+    public boolean inBars() {
+        return beats.get(0).inBar();
+    }
+
     /** When beat number {@code index} ends, seconds: where the next begins, or as long after it as the last interval. */
     public double endS(int index) {
         if (index + 1 < beats.size()) {

@@ -72,7 +72,8 @@ public final class PartTimes {
         return listed ? OptionalDouble.of(seconds(at)) : OptionalDouble.empty();
     }
 
-    private List<TimedSpan> spans() {
+    /** As {@link #timed} gives them. */
+    public List<TimedSpan> spans() {
         List<TimedSpan> timed = new ArrayList<>();
         for (PartSpan span : part.spans()) {
             double start = Math.max(quarters[0], ruler.quarters(span.start()));

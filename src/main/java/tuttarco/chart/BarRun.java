@@ -2,21 +2,29 @@ package tuttarco.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 
 /**
- * A bar as it was played, by its beats' indices in the beat map; a repeated bar is a run of its own.
+ * Beats that are drawn together: a bar as it was played, or where no bars are known a few of the leader's strokes, named by
+ * the number of the first. A bar is given by its beats' indices in the beat map; a repeated bar is a run of its own.
  *
  * @param lastIndex inclusive
  */
 public record BarRun(String bar, int firstIndex, int lastIndex) {
+    /** How many of the leader's strokes are drawn together where no bars are known (chosen: as beats in a bar of 4/4). */
+    private static final int STROKES_TOGETHER = 4;
+
     public int beatCount() {
         return lastIndex - firstIndex + 1;
     }
 
     /** The runs in the order played. */
     public static List<BarRun> of(BeatMap map) {
+        if (!map.inBars()) {
+            return strokes(map.beats().size());
+        }
         List<BarRun> runs = new ArrayList<>();
         List<Beat> beats = map.beats();
         int start = 0;
@@ -27,6 +35,13 @@ public record BarRun(String bar, int firstIndex, int lastIndex) {
             }
         }
         return List.copyOf(runs);
+    }
+
+    private static List<BarRun> strokes(int count) {
+        return IntStream.iterate(0, first -> first < count, first -> first + STROKES_TOGETHER)
+                .mapToObj(first ->
+                        new BarRun(Integer.toString(first + 1), first, Math.min(count, first + STROKES_TOGETHER) - 1))
+                .toList();
     }
 
     private static boolean startsBar(Beat before, Beat beat) {

@@ -27,7 +27,8 @@ public final class BowMotion implements Chart {
     public static final String HELP =
             "The curve rises while the bow hand moves towards the tip (down-bow) and falls towards the frog (up-bow); the "
                     + "band is two standard deviations of what the picture leaves open. Above it the strokes as read (three slanted bars are "
-                    + "a tremolo), the beats as thin lines and the bar numbers. The curve breaks where the arm was not seen.";
+                    + "a tremolo), the beats as thin lines and the bar numbers; where no "
+                    + "bars are known, the leader's strokes and their numbers. The curve breaks where the arm was not seen.";
 
     private final int number;
     private final ArmTrack track;

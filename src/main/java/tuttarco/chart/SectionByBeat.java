@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.JFreeChart;
+import tuttarco.beats.Beat;
 import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence;
@@ -84,7 +85,9 @@ public final class SectionByBeat implements Chart {
 
     @Override
     public String help() {
-        return "Each cell is one player on one beat; the sign is the way the bow went. A filled cell with a cut corner and "
+        return "Each cell is one player on one "
+                + (comparison.beats().inBars() ? "beat" : "stroke of the leader, numbered above")
+                + "; the sign is the way the bow went. A filled cell with a cut corner and "
                 + "a heavy sign went against " + (reference == Against.MARKING ? "the marking" : "the leader")
                 + "; a dotted cell was too unsure to judge; a short dash was not seen; an empty cell had nothing to "
                 + "compare with. The leader is underlined.";
@@ -107,18 +110,20 @@ public final class SectionByBeat implements Chart {
 
     @Override
     public ChartTable table() {
-        List<String> headings = new ArrayList<>(List.of("Bar", "Beat"));
+        boolean inBars = comparison.beats().inBars();
+        List<String> headings = new ArrayList<>(inBars ? List.of("Bar", "Beat") : List.of("Stroke", "Time"));
         rows.forEach(r -> headings.add(r.name()));
         List<List<String>> lines = new ArrayList<>();
         for (int i = 0; i < comparison.beats().beats().size(); i++) {
             List<String> line = new ArrayList<>();
-            line.add(comparison.beats().beats().get(i).bar());
-            line.add(Integer.toString(comparison.beats().beats().get(i).beat()));
+            Beat beat = comparison.beats().beats().get(i);
+            String number = Integer.toString(beat.beat());
+            line.addAll(inBars ? List.of(beat.bar(), number) : List.of(number, Words.clock(beat.timeS())));
             for (SectionPlot.Row row : rows) {
                 line.add(row.cells().get(i).spoken());
             }
             lines.add(line);
         }
-        return new ChartTable("The section by beat", headings, lines);
+        return new ChartTable("The section by " + Words.unit(comparison.beats()), headings, lines);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import tuttarco.beats.Beat;
+import tuttarco.beats.BeatMap;
 import tuttarco.compare.Divergence;
 import tuttarco.seats.Player;
 
@@ -23,6 +24,10 @@ public final class Words {
 
     /** {@code Bar 17 beat 3 to bar 18 beat 4}; a single beat is named once, a single bar's beats together. */
     public static String stretch(Beat first, Beat last) {
+        if (!first.inBar()) {
+            String strokes = "The leader's stroke" + (first.beat() == last.beat() ? " " : "s ");
+            return strokes + numbers(first, last);
+        }
         if (!first.bar().equals(last.bar())) {
             return "Bar " + first.bar() + " beat " + first.beat() + " to " + last.spoken();
         }
@@ -30,6 +35,15 @@ public final class Words {
             return "Bar " + first.bar() + " beat " + first.beat();
         }
         return "Bar " + first.bar() + " beats " + first.beat() + "–" + last.beat();
+    }
+
+    private static String numbers(Beat first, Beat last) {
+        return first.beat() == last.beat() ? Integer.toString(first.beat()) : first.beat() + "–" + last.beat();
+    }
+
+    /** What is counted: {@code beat}, or {@code stroke} of the leader's where no bars are known. */
+    public static String unit(BeatMap beats) {
+        return beats.inBars() ? "beat" : "stroke";
     }
 
     /** A time in the clip to a tenth of a second: {@code 0:42.3}. */
@@ -74,7 +88,11 @@ public final class Words {
 
     /** {@code turned in bars 3-4}; without a marking {@code went against the leader in bars 3-4}. */
     public static String turned(Divergence divergence) {
-        String where = " in " + bars(divergence.first().bar(), divergence.last().bar());
+        Beat first = divergence.first();
+        Beat last = divergence.last();
+        String where = first.inBar()
+                ? " in " + bars(first.bar(), last.bar())
+                : " in " + (first.beat() == last.beat() ? "stroke " : "strokes ") + numbers(first, last);
         return switch (divergence.against()) {
             case MARKING -> "turned" + where;
             case LEADER -> "went against the leader" + where;

@@ -23,6 +23,7 @@ import tuttarco.files.Plain;
             SeatsCommand.class,
             StrokesCommand.class,
             BowingCommand.class,
+            MarkCommand.class,
             DemoCommand.class
         },
         footerHeading = "%nExit codes%n",
@@ -75,7 +76,8 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: analyse, seats, strokes, bowing or demo");
+        throw new ParameterException(
+                spec.commandLine(), "Say what to do: analyse, seats, strokes, bowing, mark or demo");
     }
 
     private static int misunderstood(ParameterException e, String[] args) {

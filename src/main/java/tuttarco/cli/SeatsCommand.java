@@ -35,7 +35,7 @@ import tuttarco.take.TakeFile;
         name = "seats",
         description = {
             "Find the players who bow in a video and write their seats to a take file, and a picture of them beside it.",
-            "The take has no part and no beats yet; add them to analyse it."
+            "The take has no part and no beats yet; until you add them it is compared with its leader stroke by stroke."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.TimedSpan;
 import tuttarco.compare.Divergence.Against;
@@ -28,6 +29,8 @@ public final class Comparing {
     private final Optional<Reference> marking;
     private final Optional<Reading> leader;
     private final Optional<Reference> leading;
+    /** Whose strokes say what part of a beat was due to be bowed. */
+    private final Optional<Reference> due;
 
     private Comparing(List<Reading> readings, BeatMap beats, List<TimedSpan> markedSpans, CompareSettings settings) {
         this.beats = beats;
@@ -35,7 +38,35 @@ public final class Comparing {
         this.marking =
                 markedSpans.isEmpty() ? Optional.empty() : Optional.of(Reference.ofMarking(markedSpans, settings));
         this.leader = readings.stream().filter(r -> r.player().leader()).findFirst();
-        this.leading = leader.map(l -> Reference.of(l.strokes(), settings));
+        this.leading = leader.map(l -> Reference.of(beats.inBars() ? l.strokes() : bowed(l), settings));
+        this.due = beats.inBars() ? marking : leading;
+    }
+
+    /** Where there is no beat but the leader's bow, what lies between two bows is nobody's time. */
+    private static List<Stroke> bowed(Reading reading) {
+        return reading.strokes().stream()
+                .filter(s -> s.kind().direction().isPresent())
+                .toList();
+    }
+
+    /**
+     * What the section did on each stroke of its leader's, who is one of the readings: the comparison where neither bars nor
+     * beats are known. The leader's down and up strokes are counted from 1.
+     *
+     * @return nothing where there is no leader, or fewer than two strokes of the leader's were read
+     */
+    public static Optional<Comparison> withLeader(List<Reading> readings, CompareSettings settings) {
+        List<Stroke> strokes = readings.stream()
+                .filter(r -> r.player().leader())
+                .flatMap(r -> bowed(r).stream())
+                .toList();
+        if (strokes.size() < 2) {
+            return Optional.empty();
+        }
+        List<Beat> beats = IntStream.range(0, strokes.size())
+                .mapToObj(i -> Beat.ofLeader(i + 1, strokes.get(i).startS()))
+                .toList();
+        return Optional.of(compare(readings, new BeatMap(beats), List.of(), settings));
     }
 
     /**
@@ -65,12 +96,12 @@ public final class Comparing {
                 lags(section));
     }
 
-    /** One player: the strokes with the delay to the marking taken off, and a judgement a beat. */
+    /** One player: the strokes with the delay to what was due taken off, and a judgement a beat. */
     private record Compared(Player player, List<Stroke> inTime, List<Judgement> toMarking, List<Judgement> toLeader) {}
 
     private Compared compared(Reading reading) {
         Optional<Reference> other = reading.player().leader() ? Optional.empty() : leading;
-        List<Stroke> inTime = inTime(reading, marking);
+        List<Stroke> inTime = inTime(reading, due);
         List<Judgement> toMarking = judged(inTime, marking);
         List<Judgement> toLeader = judged(inTime(reading, other), other);
         return new Compared(
@@ -109,8 +140,8 @@ public final class Comparing {
         double startS = startS(index);
         double endS = beats.endS(index);
         Optional<Stroke> marked = marking.flatMap(m -> Played.firstIn(m.strokes(), startS, endS));
-        Played played = marked.map(
-                        m -> Played.most(player.inTime(), Math.max(startS, m.startS()), Math.min(endS, m.endS())))
+        Played played = due.flatMap(d -> Played.firstIn(d.strokes(), startS, endS))
+                .map(m -> Played.most(player.inTime(), Math.max(startS, m.startS()), Math.min(endS, m.endS())))
                 .orElseGet(() -> Played.most(player.inTime(), startS, endS));
         Judgement judgement = player.toMarking().get(index);
         return new BeatReading(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import tuttarco.stats.Quantiles;
 import tuttarco.strokes.Reading;
 
 /**
@@ -24,15 +23,14 @@ final class Lags {
         double delayS = Delay.ofS(player.strokes(), leader.strokes(), settings.longestLagS());
         List<Change> own = Change.in(player.strokes());
         List<Change> leading = Change.in(leader.strokes());
-        List<Double> lagsMs = new ArrayList<>();
+        List<Lag.Pair> pairs = new ArrayList<>();
         for (Change change : own) {
             nearest(leading, change, -delayS)
                     .filter(l -> nearest(own, l, delayS).equals(Optional.of(change)))
                     .filter(l -> Math.abs(change.timeS() - delayS - l.timeS()) <= reachS(l, settings))
-                    .ifPresent(l -> lagsMs.add(MS_PER_S * (change.timeS() - l.timeS())));
+                    .ifPresent(l -> pairs.add(new Lag.Pair(l.timeS(), MS_PER_S * (change.timeS() - l.timeS()))));
         }
-        Optional<Double> medianMs = lagsMs.isEmpty() ? Optional.empty() : Optional.of(Quantiles.median(lagsMs));
-        return new Lag(player.player(), lagsMs.size(), medianMs);
+        return new Lag(player.player(), pairs);
     }
 
     private static double reachS(Change leading, CompareSettings settings) {

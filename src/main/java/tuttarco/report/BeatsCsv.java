@@ -11,7 +11,8 @@ import tuttarco.compare.BeatReading;
 
 /**
  * {@code beats.csv}: one line a player and beat, players one after the other. {@code marked} is {@code down}, {@code up},
- * {@code rest} where the part rests or says nothing on the beat, or {@code none} where the take has no part.
+ * {@code rest} where the part rests or says nothing on the beat, or {@code none} where the take has no part. Where
+ * no bars are known {@code bar} is empty and {@code beat} counts the leader's strokes.
  */
 public final class BeatsCsv implements Output {
     @Override

@@ -14,6 +14,7 @@ public final class Outputs {
                 new BowsCsv(),
                 new BeatsCsv(),
                 new DivergencesCsv(),
+                new LagsCsv(),
                 new ResultsJson());
     }
 }

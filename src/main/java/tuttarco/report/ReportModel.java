@@ -44,7 +44,12 @@ public record ReportModel(
             String id, String label, String seat, List<String> sentences, List<Spot> spots, Optional<Figure> figure) {}
 
     /** Shares of all player-beats, already in words. */
-    public record Sureness(String sure, String unsure, String unseen) {}
+    /**
+     * How much was read.
+     *
+     * @param counted what the shares are of, in the plural
+     */
+    public record Sureness(String counted, String sure, String unsure, String unseen) {}
 
     /** What was analysed: names and values in the order shown. */
     public record Facts(String program, List<Fact> inputs, List<Fact> settings) {}

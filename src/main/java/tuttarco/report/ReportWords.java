@@ -28,6 +28,7 @@ final class ReportWords {
     private final Against reference;
     private final String other;
     private final boolean free;
+    private final String unit;
     private final SpotWords spots;
 
     ReportWords(AnalysedTake take) {
@@ -36,6 +37,7 @@ final class ReportWords {
         this.reference = TakeCharts.reference(take);
         this.other = reference == Against.MARKING ? "the marking" : "the leader";
         this.free = take.take().bowing() == Bowing.FREE;
+        this.unit = Words.unit(comparison.beats());
         this.spots = new SpotWords(comparison);
     }
 
@@ -53,24 +55,29 @@ final class ReportWords {
     }
 
     private List<String> summary() {
-        int bars = BarRun.of(comparison.beats()).size();
         String meant = free ? "meant to be bowed freely" : "meant to be bowed alike";
-        String who = Words.count(comparison.players().size(), "player") + " over " + Words.count(bars, "bar") + ", "
+        String who = Words.count(comparison.players().size(), "player") + " over " + length() + ", "
                 + Words.clock(take.endS()) + " of video, " + meant + ".";
         long judged = judged();
         if (judged == 0) {
             return List.of(
                     who,
-                    "No beat could be compared with " + other + ".",
+                    "No " + unit + " could be compared with " + other + ".",
                     "So this take shows neither that the section was together nor that it was not.");
         }
         long with = count(verdicts(Verdict.WITH));
-        String how = "Of " + Words.count(judged, "beat") + " of all players that could be judged, " + with + " ("
+        String how = "Of " + Words.count(judged, unit) + " of all players that could be judged, " + with + " ("
                 + Words.percent((double) with / judged) + ") went with " + other + ".";
         String where = spots.first()
                 .map(s -> (free ? "The largest stretch apart: " : "Rehearse first: ") + s + ".")
                 .orElse("No stretch apart from " + other + " was found.");
         return List.of(who, how, where);
+    }
+
+    private String length() {
+        return comparison.beats().inBars()
+                ? Words.count(BarRun.of(comparison.beats()).size(), "bar")
+                : Words.count(comparison.beats().beats().size(), "stroke") + " of the leader";
     }
 
     private long judged() {
@@ -119,16 +126,16 @@ final class ReportWords {
         if (reference == Against.LEADER && player.leader()) {
             sentences.add("The others are compared with this player.");
         } else if (judged == 0) {
-            sentences.add("No beat could be compared with " + other + ".");
+            sentences.add("No " + unit + " could be compared with " + other + ".");
         } else {
-            sentences.add("With " + other + " on " + with + " of " + Words.count(judged, "judged beat") + ".");
+            sentences.add("With " + other + " on " + with + " of " + Words.count(judged, "judged " + unit) + ".");
         }
         int unsure = counts.getOrDefault(Verdict.UNSURE, 0);
         int unseen = counts.getOrDefault(Verdict.UNSEEN, 0);
         if (unsure + unseen > 0) {
             String both = unsure > 0 && unseen > 0 ? ", " : "";
-            sentences.add("Not judged: " + (unsure > 0 ? Words.count(unsure, "beat") + " unsure" : "") + both
-                    + (unseen > 0 ? Words.count(unseen, "beat") + " not seen" : "") + ".");
+            sentences.add("Not judged: " + (unsure > 0 ? Words.count(unsure, unit) + " unsure" : "") + both
+                    + (unseen > 0 ? Words.count(unseen, unit) + " not seen" : "") + ".");
         }
         comparison.lags().stream()
                 .filter(l -> l.player().equals(player))
@@ -156,7 +163,8 @@ final class ReportWords {
         long all = count(r -> true);
         long unsure = count(r -> r.played() == StrokeKind.UNSURE);
         long unseen = count(r -> r.played() == StrokeKind.UNSEEN);
-        return new ReportModel.Sureness(share(all - unsure - unseen, all), share(unsure, all), share(unseen, all));
+        return new ReportModel.Sureness(
+                unit + "s", share(all - unsure - unseen, all), share(unsure, all), share(unseen, all));
     }
 
     private static String share(long part, long all) {

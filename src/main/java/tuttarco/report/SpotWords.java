@@ -84,6 +84,9 @@ final class SpotWords {
     }
 
     private static String backAt(Beat back, Beat last) {
+        if (!back.inBar()) {
+            return "back on stroke " + back.beat();
+        }
         return back.bar().equals(last.bar()) ? "back on beat " + back.beat() : "back by bar " + back.bar();
     }
 

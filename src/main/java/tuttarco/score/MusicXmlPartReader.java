@@ -42,7 +42,7 @@ public final class MusicXmlPartReader implements PartReader {
         }
     }
 
-    private static XmlCursor open(byte[] content, String file) throws InputException {
+    static XmlCursor open(byte[] content, String file) throws InputException {
         XmlCursor xml = XmlCursor.open(content, file);
         if (!xml.name().equals("score-partwise") && !xml.name().equals("score-timewise")) {
             throw xml.wrong("this is not MusicXML but a document of <" + Plain.text(xml.name())

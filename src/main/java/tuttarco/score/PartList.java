@@ -171,6 +171,11 @@ final class PartList {
                         .orElseThrow(() -> unclear("it holds several parts, and it is not clear which is meant"));
     }
 
+    /** The part's place among those of the document, from 0. */
+    int place(Listed part) {
+        return parts.indexOf(part);
+    }
+
     private Listed named(String choice) throws InputException {
         String wanted = choice.strip();
         return only(part -> part.id().equals(wanted))

@@ -58,7 +58,8 @@ final class XmlText {
         return false;
     }
 
-    private static Charset charset(byte[] content, String fileName) throws InputException {
+    /** The encoding; UTF-16 only where a byte order mark says so, or a declaration that is not in it. */
+    static Charset charset(byte[] content, String fileName) throws InputException {
         int first = content.length < 2 ? 0 : ((content[0] & 0xff) << 8) | (content[1] & 0xff);
         if (first == 0xfeff || first == 0xfffe) {
             return StandardCharsets.UTF_16;

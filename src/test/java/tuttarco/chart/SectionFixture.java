@@ -1,6 +1,7 @@
 package tuttarco.chart;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -252,8 +253,8 @@ public final class SectionFixture {
     private List<Lag> lags() {
         return IntStream.range(1, players.size())
                 .mapToObj(p -> p == 7
-                        ? new Lag(players.get(p), 0, Optional.empty())
-                        : new Lag(players.get(p), 40, Optional.of(5.0 * p)))
+                        ? new Lag(players.get(p), List.of())
+                        : new Lag(players.get(p), Collections.nCopies(40, new Lag.Pair(START_S, 5.0 * p))))
                 .toList();
     }
 

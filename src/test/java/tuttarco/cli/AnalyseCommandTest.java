@@ -19,8 +19,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The two command lines scripts rely on, and the files and columns they promise. */
 class AnalyseCommandTest {
-    private static final Set<String> PROMISED =
-            Set.of("report.html", "charts", "strokes.csv", "bows.csv", "beats.csv", "divergences.csv", "results.json");
+    private static final Set<String> PROMISED = Set.of(
+            "report.html",
+            "charts",
+            "strokes.csv",
+            "bows.csv",
+            "beats.csv",
+            "divergences.csv",
+            "lags.csv",
+            "results.json");
     private static final String STROKES = "player,start_s,end_s,direction,confidence";
 
     @TempDir
@@ -176,6 +183,35 @@ class AnalyseCommandTest {
         assertEquals(130, shell.code());
         assertEquals(List.of("Interrupted; nothing was written."), shell.errLines());
         assertFalse(Files.exists(out));
+    }
+
+    /** Without part and beats the leader's six strokes are counted; bars are left empty. */
+    @Test
+    void withoutPartAndBeatsTheLeadersStrokesAreCounted() throws IOException {
+        String json = TinyTake.JSON.replaceFirst("(?s),\\s*\"part\".*", "}");
+        Path led = Files.writeString(given.resolve("led.take.json"), json);
+        Path out = folder.resolve("out");
+        Shell shell = Shell.run("analyse", led, "--out", out);
+        assertEquals(0, shell.code(), shell.err());
+        assertEquals(PROMISED, names(out));
+        List<String> lines = Files.readAllLines(out.resolve("beats.csv"));
+        assertEquals(1 + 2 * 6, lines.size(), lines.toString());
+        for (int i = 1; i <= 6; i++) {
+            String direction = i % 2 == 1 ? ",none,down," : ",none,up,";
+            assertLine("Jon,," + i + ",", direction, lines.get(6 + i));
+            assertTrue(lines.get(6 + i).endsWith(",rest,with"), lines.get(6 + i));
+        }
+        List<String> lags = Files.readAllLines(out.resolve("lags.csv"));
+        assertEquals("player,bar,beat,time_s,lag_ms", lags.get(0));
+        assertEquals(1 + 5, lags.size(), "both change five times, at the same moment");
+        for (int i = 1; i <= 5; i++) {
+            assertTrue(lags.get(i).matches("Jon,," + (i + 1) + ",[0-9.]+,0"), lags.get(i));
+        }
+        assertTrue(Files.readString(out.resolve("report.html")).contains("2 players over 6 strokes of the leader"));
+        Path unled = Files.writeString(given.resolve("unled.take.json"), json.replace(", \"leader\": true", ""));
+        Shell refused = Shell.run("analyse", unled, "--out", folder.resolve("none"));
+        assertEquals(3, refused.code());
+        assertTrue(refused.err().contains("say who leads"), refused.err());
     }
 
     @Test

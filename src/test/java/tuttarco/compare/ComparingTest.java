@@ -348,4 +348,39 @@ class ComparingTest {
         assertEquals(8, bad.size());
         bad.forEach(b -> assertThrows(IllegalArgumentException.class, b::run));
     }
+
+    /**
+     * Without bars and beats the leader's forty strokes, of half a second from second 2 on, are what is counted. The leader
+     * is not seen for strokes 21 to 24, so that what were strokes 25 to 40 are 21 to 36; the other is turned in what were
+     * strokes 31 to 34.
+     */
+    @Test
+    void strokesOfTheLeaderAreCountedWhereNoBeatsAreKnown() {
+        Reading leader = Bows.reading(Bows.leader(), as(StrokeKind.UNSEEN, AS_MARKED, 20, 23));
+        Reading other = of("b", Bows.late(turned(30, 33), 0.15));
+        Comparison comparison = Comparing.withLeader(List.of(other, leader), CompareSettings.DEFAULT)
+                .orElseThrow();
+        assertEquals(36, comparison.beats().beats().size());
+        assertEquals(
+                "the leader's stroke 21", comparison.beats().beats().get(20).spoken());
+        assertEquals(PASSAGE.beatStartS(24), comparison.beats().beats().get(20).timeS(), 1e-9);
+        List<Verdict> verdicts = leaderVerdicts(comparison, 1);
+        for (int i = 0; i < 36; i++) {
+            assertEquals(i >= 26 && i <= 29 ? Verdict.AGAINST : Verdict.WITH, verdicts.get(i), "stroke " + (i + 1));
+        }
+        assertEquals(1, comparison.divergences().size());
+        assertEquals(27, comparison.divergences().get(0).first().beat());
+        assertEquals(30, comparison.divergences().get(0).last().beat());
+        assertEquals(StrokeKind.DOWN, comparison.beatReadings().get(1).get(0).played(), "the delay is taken off");
+        assertTrue(verdicts(comparison, 1).stream().allMatch(v -> v == Verdict.REST), "nothing is marked");
+        assertTrue(comparison.bars().isEmpty());
+    }
+
+    @Test
+    void withoutALeaderWhoBowsNothingIsCounted() {
+        Reading still = Bows.reading(Bows.leader(), as(StrokeKind.STILL, AS_MARKED, 1, 39));
+        assertEquals(Optional.empty(), Comparing.withLeader(List.of(still), CompareSettings.DEFAULT), "one stroke");
+        assertEquals(
+                Optional.empty(), Comparing.withLeader(List.of(of("b", AS_MARKED)), CompareSettings.DEFAULT), "none");
+    }
 }

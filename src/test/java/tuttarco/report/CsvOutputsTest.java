@@ -120,6 +120,26 @@ class CsvOutputsTest {
     }
 
     @Nested
+    class Lags extends OutputContract {
+        @Override
+        Output output() {
+            return new LagsCsv();
+        }
+
+        /** Every player but the leader and one more has forty changes, five milliseconds later than the one before. */
+        @Test
+        void hasOneLineAPairedChange() throws IOException {
+            AnalysedTake take = Fixtures.unified();
+            output().write(take, folder);
+            List<String> lines = Files.readAllLines(folder.resolve("lags.csv"));
+            assertEquals("player,bar,beat,time_s,lag_ms", lines.get(0));
+            assertEquals(1 + 40 * (take.comparison().players().size() - 2), lines.size());
+            String first = take.comparison().beats().beats().get(0).bar() + ",1,";
+            assertTrue(lines.get(1).contains("," + first) && lines.get(1).endsWith(",5"), lines.get(1));
+        }
+    }
+
+    @Nested
     class Divergences extends OutputContract {
         @Override
         Output output() {

@@ -100,7 +100,7 @@ class PartFilesTest {
     /** The files are MusicXML 4.0 by its schema (W3C) where they are to be read. */
     @Test
     void whatIsReadHoldsToTheSchema() throws IOException, URISyntaxException, SAXException {
-        Schema schema = PartWritersTest.schema();
+        Schema schema = SchemaInput.musicXml();
         int valid = 0;
         for (Path text : expectations()) {
             Expected expected = Expected.of(text);

@@ -6,15 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.StringReader;
-import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
-import javax.xml.XMLConstants;
 import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.Schema;
-import javax.xml.validation.SchemaFactory;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.audiveris.proxymusic.util.Marshalling;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,17 +27,7 @@ class PartWritersTest {
 
     @BeforeAll
     static void readSchema() throws SAXException {
-        musicXml = schema();
-    }
-
-    static Schema schema() throws SAXException {
-        SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
-        factory.setResourceResolver((type, namespace, publicId, systemId, base) -> {
-            URL stub = Objects.requireNonNull(PartWritersTest.class.getResource(systemId), systemId);
-            return new SchemaInput(systemId, stub);
-        });
-        return factory.newSchema(
-                Objects.requireNonNull(PartWritersTest.class.getResource("/META-INF/jaxb/xsd/musicxml.xsd")));
+        musicXml = SchemaInput.musicXml();
     }
 
     static Stream<String> bowTexts() {

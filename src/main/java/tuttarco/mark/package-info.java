@@ -1,0 +1,2 @@
+/** What a player did, as bow signs for the part. */
+package tuttarco.mark;

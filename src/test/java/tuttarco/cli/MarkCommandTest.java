@@ -1,0 +1,118 @@
+package tuttarco.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tuttarco.bow.Instrument;
+import tuttarco.score.BowTextReader;
+import tuttarco.score.MusicXmlPartWriter;
+
+/** Both players of the tiny take bow down and up in turn, half a second each. */
+class MarkCommandTest {
+    @TempDir
+    Path folder;
+
+    private Path take;
+
+    @BeforeEach
+    void writeTake() throws Exception {
+        take = TinyTake.write(folder);
+        Files.writeString(take, TinyTake.JSON.replace("part.bowing.txt", "part.musicxml"));
+        writePart("metre 3/4\n1: u d u\n2: d u d\n");
+    }
+
+    private void writePart(String bowText) throws Exception {
+        byte[] text = bowText.getBytes(StandardCharsets.UTF_8);
+        Files.writeString(
+                folder.resolve("part.musicxml"),
+                new MusicXmlPartWriter(Instrument.VIOLIN)
+                        .text(new BowTextReader().read(text, "a.bowing.txt", Instrument.VIOLIN)));
+    }
+
+    private Shell mark(String player, Path out, Object... more) {
+        Stream<Object> words = Stream.of("mark", take, "--player", player, "--no-cache", "--out", out);
+        return Shell.run(Stream.concat(words, Stream.of(more)).toArray());
+    }
+
+    private static List<String> signs(Path part) throws IOException {
+        return Pattern.compile("down-bow|up-bow")
+                .matcher(Files.readString(part))
+                .results()
+                .map(r -> r.group().substring(0, 1))
+                .toList();
+    }
+
+    private static String withoutMarks(Path part) throws IOException {
+        return Files.readString(part).replaceAll("<notations><technical><(down|up)-bow/></technical></notations>", "");
+    }
+
+    private Set<String> names() throws IOException {
+        try (Stream<Path> list = Files.list(folder)) {
+            return list.map(p -> p.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new));
+        }
+    }
+
+    @Test
+    void thePartIsWrittenWithWhatWasPlayedAndNothingElseChanged() throws IOException {
+        Path part = folder.resolve("part.musicxml");
+        Path out = folder.resolve("new/every.musicxml");
+        Shell shell = mark("Jon", out, "--every");
+        assertEquals(0, shell.code(), shell.err());
+        assertEquals(List.of("d", "u", "d", "u", "d", "u"), signs(out));
+        assertEquals(withoutMarks(part), withoutMarks(out));
+        assertTrue(shell.out().startsWith("6 signs for 6 strokes as Jon played them, 0 questions"), shell.out());
+        assertTrue(shell.out().endsWith("The part lies at " + out + System.lineSeparator()), shell.out());
+        assertEquals(shell.out().lines().limit(1).toList(), Files.readAllLines(out.resolveSibling("every.marks.txt")));
+    }
+
+    @Test
+    void onlyTheStartIsMarkedWhereTheBowTurnsEachTime() throws IOException {
+        Path out = folder.resolve("few.xml");
+        assertEquals(new Shell(0, "", ""), mark("Ida", out, "--quiet"));
+        assertEquals(List.of("d"), signs(out));
+        assertEquals(withoutMarks(folder.resolve("part.musicxml")), withoutMarks(out));
+    }
+
+    private void assertRefused(int code, String word, Shell shell) throws IOException {
+        assertEquals(code, shell.code(), shell.err());
+        assertEquals(1, shell.errLines().size(), shell.err());
+        assertTrue(shell.err().contains(word), shell.err());
+        assertEquals("", shell.out());
+        assertFalse(names().contains("out.musicxml"));
+        assertFalse(names().contains("out.marks.txt"));
+    }
+
+    @Test
+    void whatCantBeMarkedIsRefused() throws Exception {
+        Path out = folder.resolve("out.musicxml");
+        assertRefused(3, "'Ida', 'Jon'", mark("Kim", out));
+        assertRefused(2, "does not end in", mark("Ida", folder.resolve("out.txt")));
+        Path part = folder.resolve("part.musicxml");
+        String before = Files.readString(part);
+        assertRefused(2, "the take's own part", mark("Ida", part));
+        assertEquals(before, Files.readString(part));
+        Files.writeString(part, before.substring(0, before.length() / 2));
+        assertRefused(3, "part.musicxml: line", mark("Ida", out));
+        Files.writeString(take, TinyTake.JSON);
+        assertRefused(3, "part.bowing.txt", mark("Ida", out));
+        Files.writeString(take, TinyTake.JSON.replace("\"part\": \"part.bowing.txt\",", ""));
+        assertRefused(3, "there is no part", mark("Ida", out));
+        Files.writeString(take, TinyTake.JSON.replace("part.bowing.txt", "part.musicxml"));
+        Files.writeString(part, before);
+        assertRefused(5, "it is a file", mark("Ida", take.resolve("out.musicxml")));
+    }
+}
