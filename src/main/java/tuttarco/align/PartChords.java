@@ -27,8 +27,14 @@ record PartChords(
         List<List<Integer>> chords, double[] startQuarters, int[] chordOf, boolean[] onsets, double[] barStarts, double lengthQuarters) {
     static final int REST = 0;
 
-    /** What beginning elsewhere than at a bar's start costs, seconds of fitting well (chosen on synthesised sound). */
-    private static final double IN_MID_BAR_S = 0.5;
+    /** Places nearer than this are the same but for rounding, quarter notes. */
+    private static final double NEXT_TO = 1e-6;
+
+    /** What beginning at a bar costs that isn't the first, seconds of fitting well (chosen on synthesised sound). */
+    private static final double AT_A_BAR_S = 0.25;
+
+    /** What beginning elsewhere costs, seconds of fitting well (chosen on synthesised sound). */
+    private static final double IN_MID_BAR_S = 0.75;
 
     static PartChords of(Part part) {
         PartRuler ruler = new PartRuler(part);
@@ -83,8 +89,11 @@ record PartChords(
      * the eye finds its way back, at the start of a bar, rather than elsewhere.
      */
     double beginning(double from, double to) {
-        if (holds(barStarts, from, to)) {
+        if (from <= NEXT_TO) {
             return 0;
+        }
+        if (holds(barStarts, from, to)) {
+            return AT_A_BAR_S;
         }
         for (int s = stretchAt(from); s < startQuarters.length && startQuarters[s] < to; s++) {
             if (onsets[s] && startQuarters[s] >= from) {

@@ -14,15 +14,19 @@ record Passage(double[] quarters, double[] timesS, double gain) {
         return Lines.at(timesS, quarters, timeS);
     }
 
-    /** The passage with its tempo evened out: each point the mean of those within so long a stretch around it. */
+    /** The passage with its tempo evened out: at every time that of so long a stretch around it. */
     Passage smooth(double stretchS) {
         double[] even = new double[quarters.length];
+        double drift = 0;
+        for (int i = 1; i < even.length; i++) {
+            double fromS = Math.max(startS(), timesS[i] - stretchS / 2);
+            double toS = Math.min(endS(), timesS[i] + stretchS / 2);
+            double tempo = (quartersAt(toS) - quartersAt(fromS)) / (toS - fromS);
+            even[i] = even[i - 1] + tempo * (timesS[i] - timesS[i - 1]);
+            drift += (quarters[i] - even[i]) / (even.length - 1);
+        }
         for (int i = 0; i < even.length; i++) {
-            double halfS = Math.min(stretchS / 2, Math.min(timesS[i] - startS(), endS() - timesS[i]));
-            int steps = 20;
-            for (int k = -steps; k <= steps; k++) {
-                even[i] += quartersAt(timesS[i] + halfS * k / steps) / (2 * steps + 1);
-            }
+            even[i] += drift;
         }
         return new Passage(even, timesS, gain);
     }

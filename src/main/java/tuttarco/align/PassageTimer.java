@@ -8,12 +8,12 @@ final class PassageTimer {
     private static final double BAND_S = 1;
 
     /** Times are taken to run evenly over this long before they are found closely, seconds (chosen on synthesised sound). */
-    private static final double SMOOTH_S = 3;
+    static final double SMOOTH_S = 3;
 
-    private static final byte BEGUN = 0;
-    private static final byte ON = 1;
-    private static final byte FASTER = 2;
-    private static final byte SLOWER = 3;
+    /** Steps by frames and by places of the part: on evenly, and at up to three times or a third of the tempo. */
+    private static final int[][] WAYS = {{1, 1}, {1, 2}, {2, 1}, {1, 3}, {3, 1}};
+
+    private static final byte BEGUN = -1;
 
     private final PartChords part;
     private final SoundFeatures sound;
@@ -49,13 +49,13 @@ final class PassageTimer {
         // column c of frame f's row is step f + lowest - firstFrame - half + c
         float[][] totals = new float[frames][width];
         byte[][] ways = new byte[frames][width];
-        float[] fits = new float[part.chords().size()];
-        float[] lastFits = new float[fits.length];
+        float[][] fits = new float[frames][];
         float bestTotal = Float.NEGATIVE_INFINITY;
         int bestFrame = 0;
         int bestColumn = 0;
         for (int f = 0; f < frames; f++) {
-            fit.of(sound.shapes().get(lowest + f), fits);
+            fits[f] = new float[part.chords().size()];
+            fit.of(sound.shapes().get(lowest + f), fits[f]);
             int offset = f + lowest - firstFrame - half;
             for (int c = 0; c < width; c++) {
                 int step = offset + c;
@@ -64,54 +64,47 @@ final class PassageTimer {
                     continue;
                 }
                 float most = -beginnings[step];
-                byte way = BEGUN;
-                // a step on in both is the same column of the row before
-                if (f > 0 && totals[f - 1][c] > most) {
-                    most = totals[f - 1][c];
-                    way = ON;
+                ways[f][c] = BEGUN;
+                for (byte way = 0; way < WAYS.length; way++) {
+                    int frame = f - WAYS[way][0];
+                    int column = c + WAYS[way][0] - WAYS[way][1];
+                    if (frame < 0 || column < 0 || column >= width) {
+                        continue;
+                    }
+                    float total = totals[frame][column];
+                    for (int g = frame + 1; g < f; g++) {
+                        total += fits[g][chords[step]];
+                    }
+                    if (total > most) {
+                        most = total;
+                        ways[f][c] = way;
+                    }
                 }
-                if (f > 0 && c > 0 && totals[f - 1][c - 1] > most) {
-                    most = totals[f - 1][c - 1];
-                    way = FASTER;
-                }
-                if (f > 1 && c + 1 < width && totals[f - 2][c + 1] + lastFits[chords[step]] > most) {
-                    most = totals[f - 2][c + 1] + lastFits[chords[step]];
-                    way = SLOWER;
-                }
-                totals[f][c] = most + fits[chords[step]];
-                ways[f][c] = way;
+                totals[f][c] = most + fits[f][chords[step]];
                 if (totals[f][c] >= bestTotal) {
                     bestTotal = totals[f][c];
                     bestFrame = f;
                     bestColumn = c;
                 }
             }
-            float[] free = lastFits;
-            lastFits = fits;
-            fits = free;
         }
         double[] quarters = new double[frames];
         double[] timesS = new double[frames];
         int at = frames;
         int f = bestFrame;
         int c = bestColumn;
-        byte way;
-        do {
+        while (true) {
             int step = f + lowest - firstFrame - half + c;
             at--;
             quarters[at] = coarse.quartersAt(firstS + (step + 0.5) * hopS);
             timesS[at] = sound.timeS(lowest + f);
-            way = ways[f][c];
-            if (way == FASTER) {
-                f -= 1;
-                c -= 1;
-            } else if (way == SLOWER) {
-                f -= 2;
-                c += 1;
-            } else {
-                f -= 1;
+            byte way = ways[f][c];
+            if (way == BEGUN) {
+                break;
             }
-        } while (way != BEGUN);
+            f -= WAYS[way][0];
+            c += WAYS[way][0] - WAYS[way][1];
+        }
         return new Passage(
                 Arrays.copyOfRange(quarters, at, frames), Arrays.copyOfRange(timesS, at, frames), coarse.gain());
     }
