@@ -13,6 +13,9 @@ final class Fit {
     /** Fit of a frame that fits well (typical of synthesised sections). */
     static final double WELL = 0.4;
 
+    /** What a step costs that does not go on evenly, so that a long chord is not stretched at will (chosen on synthesised sound). */
+    static final float UNEVEN = 0.05f;
+
     private final float[][] expected;
     private final double[] shares;
 

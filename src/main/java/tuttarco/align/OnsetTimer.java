@@ -16,13 +16,13 @@ final class OnsetTimer {
     private static final int PLACES = 2 * REACH + 1;
 
     /** Worth of a frame's fit: neighbouring spectra overlap and tell much the same (chosen on synthesised sound). */
-    static double fitWeight = Double.parseDouble(System.getProperty("fw", "3"));
+    private static final double FIT_WEIGHT = 2;
 
     /** Worth of a growth of the sound by its usual spread (chosen on synthesised sound). */
-    static double fluxWeight = Double.parseDouble(System.getProperty("xw", "1.5"));
+    private static final double FLUX_WEIGHT = 1.5;
 
     /** How unevenly notes follow each other, as the spread of the logarithm of their length (chosen on synthesised sound). */
-    static double unevenness = Double.parseDouble(System.getProperty("un", "0.35"));
+    private static final double UNEVENNESS = 0.25;
 
     /** A growth of the sound stands out against this long around it, seconds. */
     private static final double AROUND_S = 2;
@@ -47,6 +47,9 @@ final class OnsetTimer {
             }
         }
         int count = stretches.size();
+        if (count == 0) {
+            return List.of();
+        }
         int[] guess = new int[count];
         double stepS = SoundFeatures.FLUX_HOP_S;
         for (int k = 0; k < count; k++) {
@@ -72,6 +75,8 @@ final class OnsetTimer {
             }
         }
         double[][] backward = new double[count][PLACES];
+        backward[count - 1] = lasting(
+                stretches.get(count - 1), guess[count - 1], passage.timeS(part.endQuarters(stretches.get(count - 1))), passage.endS());
         for (int k = count - 2; k >= 0; k--) {
             for (int a = 0; a < PLACES; a++) {
                 double[] terms = new double[PLACES];
@@ -130,8 +135,22 @@ final class OnsetTimer {
         for (int a = 0; a < PLACES; a++) {
             int at = guess - REACH + a + lag;
             if (at >= 0 && at < flux.length) {
-                worth[a] = fluxWeight * Math.min(MOST_SPREADS, (flux[at] - mean) / spread);
+                worth[a] = FLUX_WEIGHT * Math.min(MOST_SPREADS, (flux[at] - mean) / spread);
             }
+        }
+        return worth;
+    }
+
+    /** What the last chord's fit says for each place of its beginning, as it lasts until its end or the passage's. */
+    private double[] lasting(int stretch, int guess, double chordEndS, double passageEndS) {
+        int first = guess - REACH;
+        int end = Math.max(
+                guess + 1,
+                (int) Math.round((Math.min(chordEndS, passageEndS) - sound.startS()) / SoundFeatures.FLUX_HOP_S));
+        double[] fitUpTo = fitUpTo(part.chordOf()[stretch], first, Math.max(end, guess + REACH + 1));
+        double[] worth = new double[PLACES];
+        for (int a = 0; a < PLACES; a++) {
+            worth[a] = fitUpTo[Math.max(a, end - first)] - fitUpTo[a];
         }
         return worth;
     }
@@ -151,7 +170,7 @@ final class OnsetTimer {
                     links[a][b] = Double.NEGATIVE_INFINITY;
                     continue;
                 }
-                double uneven = Math.log((to - from) * SoundFeatures.FLUX_HOP_S / expectedS) / unevenness;
+                double uneven = Math.log((to - from) * SoundFeatures.FLUX_HOP_S / expectedS) / UNEVENNESS;
                 links[a][b] = fitUpTo[to - guess[k - 1] + REACH] - fitUpTo[a] - uneven * uneven / 2;
             }
         }
@@ -170,7 +189,7 @@ final class OnsetTimer {
                 fit.of(sound.shapes().get(frame), fits);
                 value = fits[chord];
             }
-            sums[i + 1] = sums[i] + fitWeight * value / 2;
+            sums[i + 1] = sums[i] + FIT_WEIGHT * value / 2;
         }
         return sums;
     }

@@ -78,6 +78,14 @@ record PartChords(
         return new PartChords(List.copyOf(chords), startQuarters, chordOf, onsets, barStarts(part, ruler), ruler.lengthQuarters());
     }
 
+    /** The part in another key. */
+    PartChords transposed(int semitones) {
+        List<List<Integer>> moved = chords.stream()
+                .map(chord -> chord.stream().map(pitch -> pitch + semitones).toList())
+                .toList();
+        return new PartChords(moved, startQuarters, chordOf, onsets, barStarts, lengthQuarters);
+    }
+
     private static double[] barStarts(Part part, PartRuler ruler) {
         return IntStream.range(0, part.bars().size())
                 .mapToDouble(i -> ruler.quarters(new Position(i, part.bars().get(i).firstBeat())))

@@ -121,13 +121,13 @@ final class PassageFinder {
                     most = last[j - 1];
                     way = ON;
                 }
-                float slower = beforeLast[j - 1] + lastFits[chordOfColumn[j]];
+                float slower = beforeLast[j - 1] + lastFits[chordOfColumn[j]] - Fit.UNEVEN;
                 if (slower > most) {
                     most = slower;
                     way = SLOWER;
                 }
-                if (!opens[j - 1] && last[j - 2] > most) {
-                    most = last[j - 2];
+                if (!opens[j - 1] && last[j - 2] - Fit.UNEVEN > most) {
+                    most = last[j - 2] - Fit.UNEVEN;
                     way = FASTER;
                 }
             }

@@ -71,7 +71,7 @@ final class PassageTimer {
                     if (frame < 0 || column < 0 || column >= width) {
                         continue;
                     }
-                    float total = totals[frame][column];
+                    float total = totals[frame][column] - (way == 0 ? 0 : Fit.UNEVEN);
                     for (int g = frame + 1; g < f; g++) {
                         total += fits[g][chords[step]];
                     }

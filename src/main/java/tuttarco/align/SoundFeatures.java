@@ -104,7 +104,15 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
 
     /** Spectral flux at every half hop. */
     private static final class FluxMeter {
+        /**
+         * Power is raised to this: the more it is compressed, the more a flux leads the beginnings, and the more so the
+         * less noise there is (chosen on synthesised sound, where so much leads by 4 ms at most).
+         */
+        private static final double COMPRESSION = 0.7;
+
+        /** Bins from 170 Hz to 5.2 kHz. */
         private static final int LOWEST_BIN = 8;
+
         private static final int HIGHEST_BIN = 240;
         private final Spectra spectra = new Spectra(SHORT_WINDOW);
         private final List<float[]> last = new ArrayList<>();
@@ -125,7 +133,7 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
                 float[] now = new float[HIGHEST_BIN - LOWEST_BIN];
                 double all = 0;
                 for (int k = 0; k < now.length; k++) {
-                    now[k] = (float) Math.sqrt(Math.sqrt(power[LOWEST_BIN + k]));
+                    now[k] = (float) Math.pow(power[LOWEST_BIN + k], COMPRESSION);
                     all += now[k];
                 }
                 double grown = 0;
