@@ -22,7 +22,7 @@ final class OnsetTimer {
     private static final double FLUX_WEIGHT = 1.5;
 
     /** How unevenly notes follow each other, as the spread of the logarithm of their length (chosen on synthesised sound). */
-    private static final double UNEVENNESS = 0.25;
+    static final double UNEVENNESS = 0.25;
 
     /** A growth of the sound stands out against this long around it, seconds. */
     private static final double AROUND_S = 2;
@@ -53,8 +53,8 @@ final class OnsetTimer {
         int[] guess = new int[count];
         double stepS = SoundFeatures.FLUX_HOP_S;
         for (int k = 0; k < count; k++) {
-            guess[k] = (int) Math.round(
-                    (passage.timeS(part.startQuarters()[stretches.get(k)]) - sound.startS()) / stepS);
+            guess[k] =
+                    (int) Math.round((passage.timeS(part.startQuarters()[stretches.get(k)]) - sound.startS()) / stepS);
         }
         double[][] alone = new double[count][PLACES];
         for (int k = 0; k < count; k++) {
@@ -76,7 +76,10 @@ final class OnsetTimer {
         }
         double[][] backward = new double[count][PLACES];
         backward[count - 1] = lasting(
-                stretches.get(count - 1), guess[count - 1], passage.timeS(part.endQuarters(stretches.get(count - 1))), passage.endS());
+                stretches.get(count - 1),
+                guess[count - 1],
+                passage.timeS(part.endQuarters(stretches.get(count - 1))),
+                passage.endS());
         for (int k = count - 2; k >= 0; k--) {
             for (int a = 0; a < PLACES; a++) {
                 double[] terms = new double[PLACES];
@@ -109,9 +112,7 @@ final class OnsetTimer {
         double stepS = SoundFeatures.FLUX_HOP_S;
         double spread = Math.sqrt(Math.max(0, square - mean * mean) + 1.0 / 12);
         return new Onset(
-                part.startQuarters()[stretch],
-                sound.startS() + (guess - REACH + mean) * stepS,
-                spread * stepS);
+                part.startQuarters()[stretch], sound.startS() + (guess - REACH + mean) * stepS, spread * stepS);
     }
 
     /** What the growth of the sound says for each place of a beginning; nothing where no note begins. */
@@ -144,9 +145,8 @@ final class OnsetTimer {
     /** What the last chord's fit says for each place of its beginning, as it lasts until its end or the passage's. */
     private double[] lasting(int stretch, int guess, double chordEndS, double passageEndS) {
         int first = guess - REACH;
-        int end = Math.max(
-                guess + 1,
-                (int) Math.round((Math.min(chordEndS, passageEndS) - sound.startS()) / SoundFeatures.FLUX_HOP_S));
+        int end = Math.max(guess + 1, (int)
+                Math.round((Math.min(chordEndS, passageEndS) - sound.startS()) / SoundFeatures.FLUX_HOP_S));
         double[] fitUpTo = fitUpTo(part.chordOf()[stretch], first, Math.max(end, guess + REACH + 1));
         double[] worth = new double[PLACES];
         for (int a = 0; a < PLACES; a++) {
@@ -158,8 +158,8 @@ final class OnsetTimer {
     /** What speaks for note {@code k} to begin at b if the one before begins at a: its chord's fit and the tempo. */
     private double[][] links(Passage even, List<Integer> stretches, int[] guess, int k) {
         int before = stretches.get(k - 1);
-        double expectedS = even.timeS(part.startQuarters()[stretches.get(k)])
-                - even.timeS(part.startQuarters()[before]);
+        double expectedS =
+                even.timeS(part.startQuarters()[stretches.get(k)]) - even.timeS(part.startQuarters()[before]);
         double[] fitUpTo = fitUpTo(part.chordOf()[before], guess[k - 1] - REACH, guess[k] + REACH + 1);
         double[][] links = new double[PLACES][PLACES];
         for (int a = 0; a < PLACES; a++) {

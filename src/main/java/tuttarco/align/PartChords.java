@@ -24,7 +24,12 @@ import tuttarco.score.PartSpan.Position;
  * @param lengthQuarters the part's length
  */
 record PartChords(
-        List<List<Integer>> chords, double[] startQuarters, int[] chordOf, boolean[] onsets, double[] barStarts, double lengthQuarters) {
+        List<List<Integer>> chords,
+        double[] startQuarters,
+        int[] chordOf,
+        boolean[] onsets,
+        double[] barStarts,
+        double lengthQuarters) {
     static final int REST = 0;
 
     /** Places nearer than this are the same but for rounding, quarter notes. */
@@ -75,7 +80,8 @@ record PartChords(
             onsets[at] = !begun.isEmpty();
             startQuarters[at++] = place;
         }
-        return new PartChords(List.copyOf(chords), startQuarters, chordOf, onsets, barStarts(part, ruler), ruler.lengthQuarters());
+        return new PartChords(
+                List.copyOf(chords), startQuarters, chordOf, onsets, barStarts(part, ruler), ruler.lengthQuarters());
     }
 
     /** The part in another key. */
@@ -88,7 +94,8 @@ record PartChords(
 
     private static double[] barStarts(Part part, PartRuler ruler) {
         return IntStream.range(0, part.bars().size())
-                .mapToDouble(i -> ruler.quarters(new Position(i, part.bars().get(i).firstBeat())))
+                .mapToDouble(
+                        i -> ruler.quarters(new Position(i, part.bars().get(i).firstBeat())))
                 .toArray();
     }
 

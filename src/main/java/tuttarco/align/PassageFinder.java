@@ -46,10 +46,9 @@ final class PassageFinder {
             double stepQuarters = STEP_S * tempo / 60;
             for (double at = stepQuarters / 2; at < part.lengthQuarters(); at += stepQuarters) {
                 quarters.add(at);
-                costs.add(
-                        (float) ((BEGINNING_S + part.beginning(at - stepQuarters / 2, at + stepQuarters / 2))
-                                * Fit.WELL
-                                / STEP_S));
+                costs.add((float) ((BEGINNING_S + part.beginning(at - stepQuarters / 2, at + stepQuarters / 2))
+                        * Fit.WELL
+                        / STEP_S));
             }
         }
         quartersOfColumn = quarters.stream().mapToDouble(q -> q).toArray();
@@ -153,7 +152,9 @@ final class PassageFinder {
             int j = left[i];
             byte way;
             do {
-                points.add(new double[] {quartersOfColumn[j], sound.startS() + ((i + 0.5) * COARSE - 0.5) * SoundFeatures.HOP_S});
+                points.add(new double[] {
+                    quartersOfColumn[j], sound.startS() + ((i + 0.5) * COARSE - 0.5) * SoundFeatures.HOP_S
+                });
                 way = (byte) (ways[i][j >> 2] >> 2 * (j & 3) & 3);
                 i -= way == SLOWER ? 2 : 1;
                 j -= way == FASTER ? 2 : 1;
