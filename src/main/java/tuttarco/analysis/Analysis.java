@@ -5,22 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import tuttarco.beats.BeatList;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.PartTimes;
-import tuttarco.beats.SteadyTempo;
 import tuttarco.beats.TimedSpan;
-import tuttarco.bow.Instrument;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
 import tuttarco.files.Cache;
-import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Sha256;
 import tuttarco.report.AnalysedTake;
 import tuttarco.score.Part;
-import tuttarco.score.Parts;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
@@ -67,8 +62,8 @@ public final class Analysis {
     public AnalysedTake of(Path takeFile, SectionReader.Progress progress)
             throws InputException, NothingSeenException, InterruptedException {
         Take take = TakeFile.read(takeFile);
-        Optional<Part> part = part(take);
-        BeatMap beats = beats(take, part);
+        Optional<Part> part = TakeBeats.part(take);
+        BeatMap beats = TakeBeats.of(take, part).beats();
         List<TimedSpan> marked = part.isPresent() ? PartTimes.timed(part.get(), beats) : List.of();
         requireSeatsInside(take);
 
@@ -94,24 +89,6 @@ public final class Analysis {
         try (Clip clip = Clip.open(take.video())) {
             TakeSeats.requireInside(take, clip.facts().widthPx(), clip.facts().heightPx());
         }
-    }
-
-    private static Optional<Part> part(Take take) throws InputException {
-        Instrument instrument = take.leader().orElse(take.players().get(0)).instrument();
-        return take.part().isPresent() ? Optional.of(Parts.read(take.part().get(), instrument)) : Optional.empty();
-    }
-
-    private static BeatMap beats(Take take, Optional<Part> part) throws InputException {
-        if (take.beats() instanceof BeatsGiven.Listed listed) {
-            return new BeatList(listed.file()).beats();
-        }
-        if (!(take.beats() instanceof BeatsGiven.Steady steady)) {
-            throw new InputException(InputBytes.name(take.file())
-                    + " does not say where the beats lie; add beats, and the part if there is one, to compare with.");
-        }
-        Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
-                + InputBytes.name(take.file()) + ", or give the beats as a list."));
-        return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS()).beats();
     }
 
     private static Map<String, String> fingerprints(Take take) throws InputException {

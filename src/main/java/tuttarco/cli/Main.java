@@ -18,7 +18,13 @@ import tuttarco.files.Plain;
         description = "Reads the bow arms of a string section from a video and compares them with the marked bowing.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {AnalyseCommand.class, SeatsCommand.class, StrokesCommand.class, DemoCommand.class},
+        subcommands = {
+            AnalyseCommand.class,
+            BeatsCommand.class,
+            SeatsCommand.class,
+            StrokesCommand.class,
+            DemoCommand.class
+        },
         footerHeading = "%nExit codes%n",
         footer = {
             "  0    done",
@@ -69,7 +75,7 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: analyse, seats, strokes or demo");
+        throw new ParameterException(spec.commandLine(), "Say what to do: analyse, beats, seats, strokes or demo");
     }
 
     private static int misunderstood(ParameterException e, String[] args) {
