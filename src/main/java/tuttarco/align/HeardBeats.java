@@ -21,7 +21,7 @@ import tuttarco.score.Part;
  * Rasch, The perceptual onset of musical tones, 1981, from memory).
  */
 public record HeardBeats(Part part, Path recording) implements BeatSource {
-    /** The part must fit so many times better than in any other key (chosen on synthesised sound). */
+    /** The part must fit so many times better than in any other key (chosen on both kinds of sound). */
     private static final double BETTER = 1.35;
 
     /** Other keys to try, semitones. */

@@ -10,7 +10,7 @@ import java.util.List;
  * Rabiner, Proc. IEEE 77, 1989), each note's beginning being a state that lies at one of the times around its first guess.
  */
 final class OnsetTimer {
-    /** How far a first guess may be off, in half hops: 0.5 s (chosen on synthesised sound). */
+    /** How far a first guess may be off, in half hops: 0.5 s (chosen; not yet measured). */
     private static final int REACH = 43;
 
     private static final int PLACES = 2 * REACH + 1;

@@ -35,10 +35,10 @@ record PartChords(
     /** Places nearer than this are the same but for rounding, quarter notes. */
     private static final double NEXT_TO = 1e-6;
 
-    /** What beginning at a bar costs that isn't the first, seconds of fitting well (chosen on synthesised sound). */
+    /** What beginning at a bar costs that isn't the first, seconds of fitting well (chosen; not yet measured). */
     private static final double AT_A_BAR_S = 0.25;
 
-    /** What beginning elsewhere costs, seconds of fitting well (chosen on synthesised sound). */
+    /** What beginning elsewhere costs, seconds of fitting well (chosen; not yet measured). */
     private static final double IN_MID_BAR_S = 0.75;
 
     static PartChords of(Part part) {

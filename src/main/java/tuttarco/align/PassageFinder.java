@@ -20,7 +20,7 @@ final class PassageFinder {
     /** Tempi to try, quarter notes a minute; each reaches from half of it to twice (common practice: 35 to 350). */
     private static final double[] TEMPI = {50, 85, 145, 240};
 
-    /** What beginning a passage costs, seconds of fitting well (chosen on synthesised sound). */
+    /** What beginning a passage costs, seconds of fitting well (chosen; not yet measured). */
     private static final double BEGINNING_S = 1.5;
 
     private static final byte BEGUN = 0;

@@ -7,7 +7,7 @@ final class PassageTimer {
     /** How far the coarse times may be off, seconds (chosen: some steps of the coarse search). */
     private static final double BAND_S = 1;
 
-    /** Times are taken to run evenly over this long before they are found closely, seconds (chosen on synthesised sound). */
+    /** Times are taken to run evenly over this long before they are found closely, seconds (chosen; not yet measured). */
     static final double SMOOTH_S = 3;
 
     /** Steps by frames and by places of the part: on evenly, and at up to three times or a third of the tempo. */
