@@ -46,7 +46,8 @@ public final class PartMarking {
                         "there is no part to write bow signs into; add the part to " + InputBytes.name(take.file())));
         PartDocument document = PartDocument.read(partFile);
         Part part = TakeParts.part(take).orElseThrow();
-        PartTimes times = PartTimes.of(part, TakeParts.beats(take, Optional.of(part)));
+        PartTimes times =
+                PartTimes.of(part, TakeParts.beats(take, Optional.of(part)).beats());
 
         SectionReading read = sectionReader.read(take.video(), take.players(), progress);
 

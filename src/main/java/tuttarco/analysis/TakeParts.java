@@ -1,8 +1,10 @@
 package tuttarco.analysis;
 
 import java.util.Optional;
+import tuttarco.align.HeardBeats;
 import tuttarco.beats.BeatList;
 import tuttarco.beats.BeatMap;
+import tuttarco.beats.BeatSource;
 import tuttarco.beats.SteadyTempo;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputBytes;
@@ -12,11 +14,12 @@ import tuttarco.score.Parts;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 
-/** What a take says was on the stand, and when. */
-final class TakeParts {
+/** What a take says was on the stand, and when: as it says itself, or else heard in its sound by its part. */
+public final class TakeParts {
     private TakeParts() {}
 
-    static Optional<Part> part(Take take) throws InputException {
+    /** The part on the stand, if the take names one. */
+    public static Optional<Part> part(Take take) throws InputException {
         return take.part().isPresent()
                 ? Optional.of(Parts.read(take.part().get(), instrument(take), take.partChoice()))
                 : Optional.empty();
@@ -30,20 +33,37 @@ final class TakeParts {
     /** The beats; nothing where the take has neither part nor beats, so that its leader's strokes are all there is to go by. */
     static Optional<BeatMap> beatsUnlessLed(Take take, Optional<Part> part) throws InputException {
         boolean led = part.isEmpty() && take.leader().isPresent();
-        return led && take.beats() instanceof BeatsGiven.Missing ? Optional.empty() : Optional.of(beats(take, part));
+        return led && take.beats() instanceof BeatsGiven.Missing
+                ? Optional.empty()
+                : Optional.of(beats(take, part).beats());
     }
 
-    static BeatMap beats(Take take, Optional<Part> part) throws InputException {
+    /**
+     * The source of a take's beats.
+     *
+     * @throws InputException if the take names neither beats nor a part to hear them by
+     */
+    public static BeatSource beats(Take take, Optional<Part> part) throws InputException {
         if (take.beats() instanceof BeatsGiven.Listed listed) {
-            return new BeatList(listed.file()).beats();
+            return new BeatList(listed.file());
         }
-        if (!(take.beats() instanceof BeatsGiven.Steady steady)) {
-            throw new InputException(
-                    InputBytes.name(take.file())
-                            + " does not say where the beats lie; add beats, or without a part say who leads, to compare with.");
+        if (take.beats() instanceof BeatsGiven.Steady steady) {
+            Part inMetre =
+                    part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
+                            + InputBytes.name(take.file()) + ", or give the beats as a list."));
+            return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS());
         }
-        Part inMetre = part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
-                + InputBytes.name(take.file()) + ", or give the beats as a list."));
-        return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS()).beats();
+        Part heard = part.orElseThrow(() -> new InputException(InputBytes.name(take.file())
+                + " does not say where the beats lie; add beats, or the part to hear them by, or say who leads, to"
+                + " compare with."));
+        return new HeardBeats(heard, take.video());
+    }
+
+    /** What a list of beats calls their source. */
+    public static String beatSource(Take take) {
+        if (take.beats() instanceof BeatsGiven.Listed) {
+            return "list";
+        }
+        return take.beats() instanceof BeatsGiven.Steady ? "tempo" : "sound";
     }
 }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -48,6 +49,20 @@ public record BeatList(Path file) implements BeatSource {
         StringBuilder csv = new StringBuilder("bar,beat,time_s\n");
         for (Beat beat : map.beats()) {
             csv.append(CSVFormat.RFC4180.format(beat.bar(), beat.beat(), beat.timeS()))
+                    .append('\n');
+        }
+        return csv.toString();
+    }
+
+    /** Beats with their standard errors, empty where not known, to the millisecond, and the word for where they come from. */
+    public static String csv(BeatMap map, String source) {
+        StringBuilder csv = new StringBuilder("bar,beat,time_s,stderr_s,source\n");
+        for (Beat beat : map.beats()) {
+            String stderrS = beat.stderrS().isPresent()
+                    ? String.format(Locale.ROOT, "%.3f", beat.stderrS().getAsDouble())
+                    : "";
+            String timeS = String.format(Locale.ROOT, "%.3f", beat.timeS());
+            csv.append(CSVFormat.RFC4180.format(beat.bar(), beat.beat(), timeS, stderrS, source))
                     .append('\n');
         }
         return csv.toString();

@@ -1,5 +1,6 @@
 package tuttarco.beats;
 
+import java.util.ArrayList;
 import java.util.List;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
@@ -8,12 +9,12 @@ import tuttarco.score.Part;
 import tuttarco.score.PartSpan.Position;
 
 /** A part laid out along one line, in quarter notes from its beginning. */
-final class PartRuler {
+public final class PartRuler {
     private final List<Bar> bars;
     /** Where each bar begins, and one entry more for the end of the last. */
     private final double[] startQuarters;
 
-    PartRuler(Part part) {
+    public PartRuler(Part part) {
         bars = part.bars();
         startQuarters = new double[bars.size() + 1];
         for (int i = 0; i < bars.size(); i++) {
@@ -23,12 +24,32 @@ final class PartRuler {
         }
     }
 
-    double lengthQuarters() {
+    public double lengthQuarters() {
         return startQuarters[bars.size()];
     }
 
+    /** A beat of the part as it lies on the ruler. */
+    public record Mark(Position position, double quarters) {}
+
+    /**
+     * Every beat of the part; where a pickup begins between two beats, the earlier of them too, though it lies before the
+     * part's beginning.
+     */
+    public List<Mark> beats() {
+        List<Mark> marks = new ArrayList<>();
+        for (int i = 0; i < bars.size(); i++) {
+            Bar bar = bars.get(i);
+            int first = (int) (i == 0 ? Math.floor(bar.firstBeat()) : Math.ceil(bar.firstBeat()));
+            for (int beat = first; beat < bar.firstBeat() + bar.lengthBeats(); beat++) {
+                Position position = new Position(i, beat);
+                marks.add(new Mark(position, quarters(position)));
+            }
+        }
+        return marks;
+    }
+
     /** Where a place lies; negative for a beat just before a pickup that begins between beats. */
-    double quarters(Position position) {
+    public double quarters(Position position) {
         Bar bar = bars.get(position.barIndex());
         return startQuarters[position.barIndex()]
                 + (position.beat() - bar.firstBeat()) * bar.metre().quartersPerBeat();

@@ -1,9 +1,7 @@
 package tuttarco.beats;
 
-import java.util.ArrayList;
 import java.util.List;
 import tuttarco.files.InputException;
-import tuttarco.score.Bar;
 import tuttarco.score.Part;
 
 /**
@@ -28,19 +26,15 @@ public record SteadyTempo(Part part, double tempoBpm, double startS) implements 
 
     @Override
     public BeatMap beats() throws InputException {
-        List<Beat> beats = new ArrayList<>();
         double firstQuarters = part.bars().get(0).metre().quartersPerBeat();
         double quarterS = SECONDS_A_MINUTE / tempoBpm / firstQuarters;
-        double barS = startS;
-        for (int i = 0; i < part.bars().size(); i++) {
-            Bar bar = part.bars().get(i);
-            double beatS = bar.metre().quartersPerBeat() * quarterS;
-            int first = (int) (i == 0 ? Math.floor(bar.firstBeat()) : Math.ceil(bar.firstBeat()));
-            for (int beat = first; beat < bar.firstBeat() + bar.lengthBeats(); beat++) {
-                beats.add(new Beat(bar.number(), beat, barS + (beat - bar.firstBeat()) * beatS));
-            }
-            barS += bar.lengthBeats() * beatS;
-        }
+        List<Beat> beats = new PartRuler(part)
+                .beats().stream()
+                        .map(mark -> new Beat(
+                                part.bars().get(mark.position().barIndex()).number(),
+                                (int) mark.position().beat(),
+                                startS + mark.quarters() * quarterS))
+                        .toList();
         if (beats.size() < 2) {
             throw new InputException("the part is shorter than two beats, too short for a tempo; give more of it");
         }

@@ -20,6 +20,7 @@ import tuttarco.files.Plain;
         versionProvider = Version.class,
         subcommands = {
             AnalyseCommand.class,
+            BeatsCommand.class,
             SeatsCommand.class,
             StrokesCommand.class,
             BowingCommand.class,
@@ -77,7 +78,7 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Say what to do: analyse, seats, strokes, bowing, mark or demo");
+                spec.commandLine(), "Say what to do: analyse, beats, seats, strokes, bowing, mark or demo");
     }
 
     private static int misunderstood(ParameterException e, String[] args) {

@@ -26,7 +26,7 @@ import tuttarco.files.Plain;
  */
 public final class Clip implements AutoCloseable {
     /** FFmpeg's names of the containers cameras and editors write. */
-    private static final String CONTAINERS = "mov,mp4,m4a,3gp,3g2,mj2,matroska,webm,avi,mpegts,mpeg,ogg,flv,asf,mxf,dv,"
+    static final String CONTAINERS = "mov,mp4,m4a,3gp,3g2,mj2,matroska,webm,avi,mpegts,mpeg,ogg,flv,asf,mxf,dv,"
             + "h264,hevc,mpegvideo,mjpeg,gif,ivf";
 
     /** Larger pictures than any camera takes are a damaged or hostile file; pixels along one side. */
@@ -59,8 +59,7 @@ public final class Clip implements AutoCloseable {
                     + " pixels, which no camera takes; the file is damaged.");
         }
         rotation = Rotation.ofDegrees(grabber.getDisplayRotation());
-        long startUs = grabber.getFormatContext().start_time();
-        originS = startUs == AV_NOPTS_VALUE ? 0 : startUs / 1e6;
+        originS = originS(grabber);
         long lengthUs = grabber.getLengthInTime();
         facts = new ClipFacts(
                 file,
@@ -81,11 +80,7 @@ public final class Clip implements AutoCloseable {
             throw new InputException(
                     "There is no readable video at " + Plain.text(file.toString()) + "; check the path.");
         }
-        av_log_set_level(AV_LOG_QUIET);
-        FFmpegFrameGrabber grabber =
-                new FFmpegFrameGrabber(file.toAbsolutePath().toFile());
-        grabber.setOption("protocol_whitelist", "file");
-        grabber.setOption("format_whitelist", CONTAINERS);
+        FFmpegFrameGrabber grabber = grabber(file, CONTAINERS);
         grabber.setImageMode(ImageMode.GRAY);
         grabber.setPixelFormat(AV_PIX_FMT_GRAY8);
         try {
@@ -181,7 +176,23 @@ public final class Clip implements AutoCloseable {
         release(grabber);
     }
 
-    private static void release(FFmpegFrameGrabber grabber) {
+    /** What reads a file on this machine, and nothing else, if its container is one of those listed. */
+    static FFmpegFrameGrabber grabber(Path file, String containers) {
+        av_log_set_level(AV_LOG_QUIET);
+        FFmpegFrameGrabber grabber =
+                new FFmpegFrameGrabber(file.toAbsolutePath().toFile());
+        grabber.setOption("protocol_whitelist", "file");
+        grabber.setOption("format_whitelist", containers);
+        return grabber;
+    }
+
+    /** The container's own time at the clip's start, seconds. */
+    static double originS(FFmpegFrameGrabber grabber) {
+        long startUs = grabber.getFormatContext().start_time();
+        return startUs == AV_NOPTS_VALUE ? 0 : startUs / 1e6;
+    }
+
+    static void release(FFmpegFrameGrabber grabber) {
         try {
             grabber.close();
         } catch (org.bytedeco.javacv.FrameGrabber.Exception e) {

@@ -130,7 +130,7 @@ class MainTest {
         String help = Shell.run((Object[]) line.split(" ")).out();
         String[] words = switch (line) {
             case "--help" ->
-                new String[] {"analyse", "seats", "strokes", "demo", "  2 ", "  3 ", "  4 ", "  5 ", "130"};
+                new String[] {"analyse", "beats", "seats", "strokes", "demo", "  2 ", "  3 ", "  4 ", "  5 ", "130"};
             case "analyse --help" -> new String[] {"TAKE", "--out", "--cache", "--no-cache", "--quiet", "--version"};
             default ->
                 new String[] {

@@ -1,0 +1,124 @@
+package tuttarco.align;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import tuttarco.beats.Beat;
+import tuttarco.beats.BeatMap;
+import tuttarco.beats.BeatSource;
+import tuttarco.beats.PartRuler;
+import tuttarco.files.InputBytes;
+import tuttarco.files.InputException;
+import tuttarco.files.Plain;
+import tuttarco.score.Part;
+
+/**
+ * The beats of a part as they are heard in a recording. Where it is played in several passages, after a stop or from an
+ * earlier bar again, each passage's beats are there, in the order of the recording.
+ *
+ * <p>A beat is where its note is heard to begin: where the tone has come to half its loudness (6 dB below it; J. Vos and R.
+ * Rasch, The perceptual onset of musical tones, 1981, from memory).
+ */
+public record HeardBeats(Part part, Path recording) implements BeatSource {
+    /** The part must fit so many times better than in any other key (chosen on both kinds of sound). */
+    private static final double BETTER = 1.35;
+
+    /** Other keys to try, semitones. */
+    private static final int[] OTHER_KEYS = {-3, -2, -1, 1, 2, 3};
+
+    /** Places nearer than this are the same but for rounding, quarter notes. */
+    private static final double ROUNDING = 1e-6;
+
+    @Override
+    public BeatMap beats() throws InputException {
+        if (part.notes().isEmpty()) {
+            throw new InputException(Plain.text(part.name())
+                    + " holds no notes to listen for; give the part as MusicXML, or the beats as a list.");
+        }
+        try {
+            return heard();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new InputException("Stopped while listening for the part.", e);
+        }
+    }
+
+    private BeatMap heard() throws InputException, InterruptedException {
+        PartChords chords = PartChords.of(part);
+        SoundFeatures sound = SoundFeatures.of(recording);
+        List<Passage> passages = new PassageFinder(chords).passages(sound);
+        requireFit(chords, sound, gain(passages));
+        List<Beat> beats = new ArrayList<>();
+        for (Passage passage : passages) {
+            Passage close = new PassageTimer(chords, sound).timed(passage);
+            add(new OnsetTimer(chords, sound).onsets(close), close, beats);
+        }
+        if (beats.size() < 2) {
+            throw unlike();
+        }
+        return new BeatMap(beats);
+    }
+
+    private void requireFit(PartChords chords, SoundFeatures sound, double gain)
+            throws InputException, InterruptedException {
+        double byChance = 0;
+        for (int semitones : OTHER_KEYS) {
+            byChance = Math.max(byChance, gain(new PassageFinder(chords.transposed(semitones)).passages(sound)));
+        }
+        if (!(gain > BETTER * byChance)) {
+            throw unlike();
+        }
+    }
+
+    private static double gain(List<Passage> passages) {
+        return passages.stream().mapToDouble(Passage::gain).sum();
+    }
+
+    private InputException unlike() {
+        return new InputException("The sound of " + InputBytes.name(recording) + " does not fit the part "
+                + Plain.text(part.name()) + "; check that it is the right part, or give the beats as a list.");
+    }
+
+    /** Adds a passage's beats, as far as they come after those already there. */
+    private void add(List<Onset> onsets, Passage passage, List<Beat> beats) {
+        if (onsets.size() < 2) {
+            return;
+        }
+        double lastQuarters = passage.quarters()[passage.quarters().length - 1];
+        int next = 1;
+        for (PartRuler.Mark mark : new PartRuler(part).beats()) {
+            if (mark.quarters() < onsets.get(0).quarters() - ROUNDING || mark.quarters() > lastQuarters) {
+                continue;
+            }
+            while (next < onsets.size() - 1 && onsets.get(next).quarters() < mark.quarters()) {
+                next++;
+            }
+            Onset found = between(onsets.get(next - 1), onsets.get(next), mark.quarters());
+            if (beats.isEmpty() || found.timeS() > beats.get(beats.size() - 1).timeS()) {
+                beats.add(new Beat(
+                        part.bars().get(mark.position().barIndex()).number(),
+                        (int) mark.position().beat(),
+                        found.timeS(),
+                        OptionalDouble.of(found.stderrS())));
+            }
+        }
+    }
+
+    /**
+     * A place between two notes, or after both: as sure as they are and as evenly as notes follow each other, by {@link
+     * OnsetTimer#UNEVENNESS}.
+     */
+    private static Onset between(Onset before, Onset after, double quarters) {
+        double share = (quarters - before.quarters()) / (after.quarters() - before.quarters());
+        double gapS = after.timeS() - before.timeS();
+        double uneven = Math.abs(share * (1 - share)) * Math.sqrt(2) * OnsetTimer.UNEVENNESS * gapS;
+        double stderrS =
+                Math.sqrt(square((1 - share) * before.stderrS()) + square(share * after.stderrS()) + square(uneven));
+        return new Onset(quarters, before.timeS() + share * gapS, stderrS);
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+}

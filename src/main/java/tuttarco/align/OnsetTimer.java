@@ -1,0 +1,208 @@
+package tuttarco.align;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * When each note of a passage begins, and how sure that is: from how well the chords fit before and after, from where the
+ * sound grows, and from how evenly the tempo runs, all weighed together over all notes by the forward-backward rule (L. R.
+ * Rabiner, Proc. IEEE 77, 1989), each note's beginning being a state that lies at one of the times around its first guess.
+ */
+final class OnsetTimer {
+    /** How far a first guess may be off, in half hops: 0.5 s (chosen; not yet measured). */
+    private static final int REACH = 43;
+
+    private static final int PLACES = 2 * REACH + 1;
+
+    /** Worth of a frame's fit: neighbouring spectra overlap and tell much the same (chosen on synthesised sound). */
+    private static final double FIT_WEIGHT = 2;
+
+    /** Worth of a growth of the sound by its usual spread (chosen on synthesised sound). */
+    private static final double FLUX_WEIGHT = 1.5;
+
+    /** How unevenly notes follow each other, as the spread of the logarithm of their length (chosen on synthesised sound). */
+    static final double UNEVENNESS = 0.25;
+
+    /** A growth of the sound stands out against this long around it, seconds. */
+    private static final double AROUND_S = 2;
+
+    private static final double MOST_SPREADS = 4;
+
+    private final PartChords part;
+    private final SoundFeatures sound;
+
+    OnsetTimer(PartChords part, SoundFeatures sound) {
+        this.part = part;
+        this.sound = sound;
+    }
+
+    /** The notes' beginnings of a passage, at least two; or nothing. */
+    List<Onset> onsets(Passage passage) {
+        List<Integer> stretches = new ArrayList<>();
+        for (int s = part.stretchAt(passage.quarters()[0]); s < part.startQuarters().length; s++) {
+            double at = part.startQuarters()[s];
+            if (at >= passage.quarters()[0] - 0.1 && at <= passage.quarters()[passage.quarters().length - 1]) {
+                stretches.add(s);
+            }
+        }
+        int count = stretches.size();
+        if (count == 0) {
+            return List.of();
+        }
+        int[] guess = new int[count];
+        double stepS = SoundFeatures.FLUX_HOP_S;
+        for (int k = 0; k < count; k++) {
+            guess[k] =
+                    (int) Math.round((passage.timeS(part.startQuarters()[stretches.get(k)]) - sound.startS()) / stepS);
+        }
+        double[][] alone = new double[count][PLACES];
+        for (int k = 0; k < count; k++) {
+            alone[k] = alone(stretches.get(k), guess[k]);
+        }
+        Passage even = passage.smooth(PassageTimer.SMOOTH_S);
+        double[][][] links = new double[count][][];
+        double[][] forward = new double[count][PLACES];
+        forward[0] = alone[0].clone();
+        for (int k = 1; k < count; k++) {
+            links[k] = links(even, stretches, guess, k);
+            for (int b = 0; b < PLACES; b++) {
+                double[] terms = new double[PLACES];
+                for (int a = 0; a < PLACES; a++) {
+                    terms[a] = forward[k - 1][a] + links[k][a][b];
+                }
+                forward[k][b] = logSum(terms) + alone[k][b];
+            }
+        }
+        double[][] backward = new double[count][PLACES];
+        backward[count - 1] = lasting(
+                stretches.get(count - 1),
+                guess[count - 1],
+                passage.timeS(part.endQuarters(stretches.get(count - 1))),
+                passage.endS());
+        for (int k = count - 2; k >= 0; k--) {
+            for (int a = 0; a < PLACES; a++) {
+                double[] terms = new double[PLACES];
+                for (int b = 0; b < PLACES; b++) {
+                    terms[b] = links[k + 1][a][b] + alone[k + 1][b] + backward[k + 1][b];
+                }
+                backward[k][a] = logSum(terms);
+            }
+        }
+        List<Onset> onsets = new ArrayList<>();
+        for (int k = 0; k < count; k++) {
+            onsets.add(onset(stretches.get(k), guess[k], forward[k], backward[k]));
+        }
+        return onsets;
+    }
+
+    private Onset onset(int stretch, int guess, double[] forward, double[] backward) {
+        double[] logs = new double[PLACES];
+        for (int a = 0; a < PLACES; a++) {
+            logs[a] = forward[a] + backward[a];
+        }
+        double all = logSum(logs);
+        double mean = 0;
+        double square = 0;
+        for (int a = 0; a < PLACES; a++) {
+            double chance = Math.exp(logs[a] - all);
+            mean += chance * a;
+            square += chance * a * a;
+        }
+        double stepS = SoundFeatures.FLUX_HOP_S;
+        double spread = Math.sqrt(Math.max(0, square - mean * mean) + 1.0 / 12);
+        return new Onset(
+                part.startQuarters()[stretch], sound.startS() + (guess - REACH + mean) * stepS, spread * stepS);
+    }
+
+    /** What the growth of the sound says for each place of a beginning; nothing where no note begins. */
+    private double[] alone(int stretch, int guess) {
+        double[] worth = new double[PLACES];
+        if (!part.onsets()[stretch]) {
+            return worth;
+        }
+        int around = (int) (AROUND_S / SoundFeatures.FLUX_HOP_S);
+        float[] flux = sound.flux();
+        int lag = (int) Math.round((sound.startS() - sound.fluxTimeS(0)) / SoundFeatures.FLUX_HOP_S);
+        int from = Math.max(0, guess - around);
+        int to = Math.min(flux.length, guess + around);
+        double mean = 0;
+        double square = 0;
+        for (int i = from; i < to; i++) {
+            mean += flux[i] / (to - from);
+            square += (double) flux[i] * flux[i] / (to - from);
+        }
+        double spread = Math.sqrt(Math.max(square - mean * mean, 1e-12));
+        for (int a = 0; a < PLACES; a++) {
+            int at = guess - REACH + a + lag;
+            if (at >= 0 && at < flux.length) {
+                worth[a] = FLUX_WEIGHT * Math.min(MOST_SPREADS, (flux[at] - mean) / spread);
+            }
+        }
+        return worth;
+    }
+
+    /** What the last chord's fit says for each place of its beginning, as it lasts until its end or the passage's. */
+    private double[] lasting(int stretch, int guess, double chordEndS, double passageEndS) {
+        int first = guess - REACH;
+        int end = Math.max(guess + 1, (int)
+                Math.round((Math.min(chordEndS, passageEndS) - sound.startS()) / SoundFeatures.FLUX_HOP_S));
+        double[] fitUpTo = fitUpTo(part.chordOf()[stretch], first, Math.max(end, guess + REACH + 1));
+        double[] worth = new double[PLACES];
+        for (int a = 0; a < PLACES; a++) {
+            worth[a] = fitUpTo[Math.max(a, end - first)] - fitUpTo[a];
+        }
+        return worth;
+    }
+
+    /** What speaks for note {@code k} to begin at b if the one before begins at a: its chord's fit and the tempo. */
+    private double[][] links(Passage even, List<Integer> stretches, int[] guess, int k) {
+        int before = stretches.get(k - 1);
+        double expectedS =
+                even.timeS(part.startQuarters()[stretches.get(k)]) - even.timeS(part.startQuarters()[before]);
+        double[] fitUpTo = fitUpTo(part.chordOf()[before], guess[k - 1] - REACH, guess[k] + REACH + 1);
+        double[][] links = new double[PLACES][PLACES];
+        for (int a = 0; a < PLACES; a++) {
+            int from = guess[k - 1] - REACH + a;
+            for (int b = 0; b < PLACES; b++) {
+                int to = guess[k] - REACH + b;
+                if (to <= from) {
+                    links[a][b] = Double.NEGATIVE_INFINITY;
+                    continue;
+                }
+                double uneven = Math.log((to - from) * SoundFeatures.FLUX_HOP_S / expectedS) / UNEVENNESS;
+                links[a][b] = fitUpTo[to - guess[k - 1] + REACH] - fitUpTo[a] - uneven * uneven / 2;
+            }
+        }
+        return links;
+    }
+
+    /** The chord's fit summed up over half hops, from a place on. */
+    private double[] fitUpTo(int chord, int from, int to) {
+        double[] sums = new double[to - from + 1];
+        float[] fits = new float[part.chords().size()];
+        Fit fit = new Fit(part, sound.bands());
+        for (int i = 0; i < to - from; i++) {
+            int frame = Math.floorDiv(from + i, 2);
+            double value = -Fit.WELL;
+            if (frame >= 0 && frame < sound.shapes().size()) {
+                fit.of(sound.shapes().get(frame), fits);
+                value = fits[chord];
+            }
+            sums[i + 1] = sums[i] + FIT_WEIGHT * value / 2;
+        }
+        return sums;
+    }
+
+    private static double logSum(double[] logs) {
+        double most = Arrays.stream(logs).max().orElseThrow();
+        if (most == Double.NEGATIVE_INFINITY) {
+            return most;
+        }
+        double sum = 0;
+        for (double log : logs) {
+            sum += Math.exp(log - most);
+        }
+        return most + Math.log(sum);
+    }
+}

@@ -1,0 +1,111 @@
+package tuttarco.align;
+
+import java.util.Arrays;
+
+/** Finds the times of a passage closely: the same warping within a band around the coarse ones, frame by frame. */
+final class PassageTimer {
+    /** How far the coarse times may be off, seconds (chosen: some steps of the coarse search). */
+    private static final double BAND_S = 1;
+
+    /** Times are taken to run evenly over this long before they are found closely, seconds (chosen; not yet measured). */
+    static final double SMOOTH_S = 3;
+
+    /** Steps by frames and by places of the part: on evenly, and at up to three times or a third of the tempo. */
+    private static final int[][] WAYS = {{1, 1}, {1, 2}, {2, 1}, {1, 3}, {3, 1}};
+
+    private static final byte BEGUN = -1;
+
+    private final PartChords part;
+    private final SoundFeatures sound;
+    private final Fit fit;
+
+    PassageTimer(PartChords part, SoundFeatures sound) {
+        this.part = part;
+        this.sound = sound;
+        this.fit = new Fit(part, sound.bands());
+    }
+
+    /** The passage with close times; it may grow or shrink at its ends by up to the band. */
+    Passage timed(Passage found) {
+        Passage coarse = found.smooth(SMOOTH_S);
+        double hopS = SoundFeatures.HOP_S;
+        double from = Math.max(0, coarse.quartersAt(coarse.startS() - BAND_S));
+        double to = Math.min(part.lengthQuarters(), coarse.quartersAt(coarse.endS() + BAND_S));
+        double firstS = coarse.timeS(from);
+        int steps = Math.max(2, (int) Math.round((coarse.timeS(to) - firstS) / hopS));
+        int[] chords = new int[steps];
+        float[] beginnings = new float[steps];
+        for (int s = 0; s < steps; s++) {
+            double at = coarse.quartersAt(firstS + s * hopS);
+            double next = coarse.quartersAt(firstS + (s + 1) * hopS);
+            chords[s] = part.chordOf()[part.stretchAt((at + next) / 2)];
+            beginnings[s] = (float) (part.beginning(at, next) * Fit.WELL / hopS);
+        }
+        int half = (int) Math.ceil(BAND_S / hopS);
+        int firstFrame = (int) Math.round((firstS - sound.startS()) / hopS);
+        int lowest = Math.max(0, firstFrame - half);
+        int frames = Math.min(sound.shapes().size(), firstFrame + steps + half) - lowest;
+        int width = 2 * half + 1;
+        // column c of frame f's row is step f + lowest - firstFrame - half + c
+        float[][] totals = new float[frames][width];
+        byte[][] ways = new byte[frames][width];
+        float[][] fits = new float[frames][];
+        float bestTotal = Float.NEGATIVE_INFINITY;
+        int bestFrame = 0;
+        int bestColumn = 0;
+        for (int f = 0; f < frames; f++) {
+            fits[f] = new float[part.chords().size()];
+            fit.of(sound.shapes().get(lowest + f), fits[f]);
+            int offset = f + lowest - firstFrame - half;
+            for (int c = 0; c < width; c++) {
+                int step = offset + c;
+                if (step < 0 || step >= steps) {
+                    totals[f][c] = Float.NEGATIVE_INFINITY;
+                    continue;
+                }
+                float most = -beginnings[step];
+                ways[f][c] = BEGUN;
+                for (byte way = 0; way < WAYS.length; way++) {
+                    int frame = f - WAYS[way][0];
+                    int column = c + WAYS[way][0] - WAYS[way][1];
+                    if (frame < 0 || column < 0 || column >= width) {
+                        continue;
+                    }
+                    float total = totals[frame][column] - (way == 0 ? 0 : Fit.UNEVEN);
+                    for (int g = frame + 1; g < f; g++) {
+                        total += fits[g][chords[step]];
+                    }
+                    if (total > most) {
+                        most = total;
+                        ways[f][c] = way;
+                    }
+                }
+                totals[f][c] = most + fits[f][chords[step]];
+                if (totals[f][c] >= bestTotal) {
+                    bestTotal = totals[f][c];
+                    bestFrame = f;
+                    bestColumn = c;
+                }
+            }
+        }
+        double[] quarters = new double[frames];
+        double[] timesS = new double[frames];
+        int at = frames;
+        int f = bestFrame;
+        int c = bestColumn;
+        while (true) {
+            int step = f + lowest - firstFrame - half + c;
+            at--;
+            quarters[at] = coarse.quartersAt(firstS + (step + 0.5) * hopS);
+            timesS[at] = sound.timeS(lowest + f);
+            byte way = ways[f][c];
+            if (way == BEGUN) {
+                break;
+            }
+            f -= WAYS[way][0];
+            c += WAYS[way][0] - WAYS[way][1];
+        }
+        return new Passage(
+                Arrays.copyOfRange(quarters, at, frames), Arrays.copyOfRange(timesS, at, frames), coarse.gain());
+    }
+}

@@ -1,0 +1,194 @@
+package tuttarco.align;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tuttarco.bow.Instrument;
+import tuttarco.files.InputException;
+import tuttarco.score.Bar;
+import tuttarco.score.Part;
+import tuttarco.score.Parts;
+import tuttarco.video.SoundTrack;
+
+/**
+ * Two violinists, recorded, whose every note was timed by others to about 30 ms, in a folder named by {@code
+ * -Dtuttarco.alignment=DIR}. The recordings are not part of the project.
+ */
+class RealRecordingsTest {
+    private static Path folder;
+
+    @TempDir
+    Path made;
+
+    @BeforeAll
+    static void findRecordings() {
+        String name = System.getProperty("tuttarco.alignment", "");
+        boolean given = !name.isBlank() && Files.isDirectory(Path.of(name));
+        if (!given) {
+            System.out.println("Skipped: real recordings are aligned only with -Dtuttarco.alignment=DIR");
+        }
+        assumeTrue(given, "real recordings are aligned only with -Dtuttarco.alignment=DIR");
+        folder = Path.of(name);
+    }
+
+    private static Part part(String name) throws InputException {
+        return Parts.read(folder.resolve(name + "-part.musicxml"), Instrument.VIOLIN);
+    }
+
+    private static Path recording(String name) {
+        return folder.resolve(name + "-audio.wav");
+    }
+
+    private static String other(String name) {
+        return name.equals("ba1") ? "de2" : "ba1";
+    }
+
+    private static float[] samples(String name) throws InputException {
+        try (SoundTrack track = SoundTrack.open(recording(name))) {
+            float[] samples = new float[16 * SoundTrack.SAMPLES_PER_S];
+            assertEquals(samples.length, track.read(samples), 100);
+            return samples;
+        }
+    }
+
+    /** When each place of the part was heard: its notes' times by pitch, the first of each, seconds from {@code fromS}. */
+    private static Map<Double, Map<String, Double>> truth(String name, Part part, double fromS, double toS)
+            throws IOException {
+        Bar first = part.bars().get(0);
+        double pickup =
+                first.firstBeat() > 1 ? first.lengthBeats() * first.metre().quartersPerBeat() : 0;
+        List<String> lines = Files.readAllLines(folder.resolve(name + "-note-times.csv"));
+        double originS = Double.parseDouble(lines.get(1).split(",", -1)[1]);
+        Map<Double, Map<String, Double>> truth = new TreeMap<>();
+        for (String line : lines.subList(1, lines.size())) {
+            String[] cells = line.split(",", -1);
+            double timeS = Double.parseDouble(cells[1]) - originS;
+            if (timeS >= fromS && timeS <= toS) {
+                truth.computeIfAbsent(Double.parseDouble(cells[3]) + pickup, q -> new HashMap<>())
+                        .putIfAbsent(cells[5], timeS - fromS);
+            }
+        }
+        return truth;
+    }
+
+    private record Score(double medianMs, double ninetiethMs, double withinQuarterS, int onsets) {
+        /** Of a broken chord the nearest note counts. */
+        static Score of(Map<Double, Map<String, Double>> truth, List<Onset> onsets) {
+            double[] quarters = onsets.stream().mapToDouble(Onset::quarters).toArray();
+            double[] timesS = onsets.stream().mapToDouble(Onset::timeS).toArray();
+            double[] errorsMs = truth.entrySet().stream()
+                    .mapToDouble(place -> place.getValue().values().stream()
+                            .mapToDouble(t -> 1000 * Math.abs(Lines.at(quarters, timesS, place.getKey()) - t))
+                            .min()
+                            .orElseThrow())
+                    .sorted()
+                    .toArray();
+            double within = 0;
+            for (double error : errorsMs) {
+                within += error <= 250 ? 1.0 / errorsMs.length : 0;
+            }
+            return new Score(
+                    errorsMs[errorsMs.length / 2], errorsMs[errorsMs.length * 9 / 10], within, errorsMs.length);
+        }
+
+        @Override
+        public String toString() {
+            return String.format(
+                    Locale.ROOT,
+                    "%d onsets, error: median %.0f ms, 90 %% within %.0f ms; %.1f %% within 250 ms",
+                    onsets,
+                    medianMs,
+                    ninetiethMs,
+                    100 * withinQuarterS);
+        }
+    }
+
+    private static List<Onset> onsets(Part part, Path recording) throws Exception {
+        PartChords chords = PartChords.of(part);
+        SoundFeatures sound = SoundFeatures.of(recording);
+        List<Onset> onsets = new ArrayList<>();
+        for (Passage passage : new PassageFinder(chords).passages(sound)) {
+            onsets.addAll(new OnsetTimer(chords, sound).onsets(new PassageTimer(chords, sound).timed(passage)));
+        }
+        return onsets;
+    }
+
+    private static Score score(String name, String what, Path recording, double fromS, double toS) throws Exception {
+        Part part = part(name);
+        // the part must pass for the right one, too
+        assertTrue(new HeardBeats(part, recording).beats().beats().size() >= 6, name + what);
+        Score score = Score.of(truth(name, part, fromS, toS), onsets(part, recording));
+        System.out.println(name + what + ": " + score);
+        return score;
+    }
+
+    /** 17 onsets, each timed to 30 ms, say no more than that of a median of about 25 ms. */
+    @ParameterizedTest
+    @CsvSource({"ba1,20", "de2,30"})
+    void theNotesAreTimed(String name, double medianMs) throws Exception {
+        Score score = score(name, "", recording(name), 0, 16);
+        assertTrue(score.medianMs() <= medianMs, score.toString());
+        assertTrue(score.ninetiethMs() <= 60, score.toString());
+        assertTrue(score.withinQuarterS() >= 0.97, score.toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ba1", "de2"})
+    void noiseAsLoudDoesNotHideThem(String name) throws Exception {
+        float[] samples = samples(name);
+        new Section(1, 1, 440).noise(samples, 0);
+        Section.write(samples, made.resolve("noise.wav"));
+        assertLocated(score(name, " with noise at 0 dB", made.resolve("noise.wav"), 0, 16));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ba1", "de2"})
+    void otherMusicAsLoudDoesNotHideThem(String name) throws Exception {
+        float[] samples = samples(name);
+        float[] music = samples(other(name));
+        double share = Section.rms(samples) / Section.rms(music);
+        for (int i = 0; i < samples.length; i++) {
+            samples[i] += (float) (share * music[i]);
+        }
+        Section.write(samples, made.resolve("mixed.wav"));
+        assertLocated(score(name, " with the other mixed in", made.resolve("mixed.wav"), 0, 16));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ba1", "de2"})
+    void eightSecondsFromTheMiddleAreFound(String name) throws Exception {
+        int rate = SoundTrack.SAMPLES_PER_S;
+        float[] cut = Arrays.copyOfRange(samples(name), 4 * rate, 12 * rate);
+        Section.write(cut, made.resolve("cut.wav"));
+        assertLocated(score(name, " cut", made.resolve("cut.wav"), 4, 12));
+    }
+
+    private static void assertLocated(Score score) {
+        assertTrue(score.medianMs() <= 60, score.toString());
+        assertTrue(score.withinQuarterS() >= 0.85, score.toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ba1", "de2"})
+    void theWrongPartIsNotTakenForTheRightOne(String name) throws Exception {
+        HeardBeats wrong = new HeardBeats(part(other(name)), recording(name));
+        InputException e = assertThrows(InputException.class, wrong::beats);
+        assertTrue(e.getMessage().contains("does not fit the part"), e.getMessage());
+    }
+}
