@@ -7,13 +7,14 @@ import java.util.List;
  * of the part's chords on average. Talk, noise and other music fit no chord better than another.
  */
 final class Fit {
-    /** A passage must fit this much better than chance, as a correlation (chosen; not yet measured). */
+    /** A passage must fit this much better than chance, as a correlation (chosen). */
     static final double MARGIN = 0.06;
 
     /** Fit of a frame that fits well (typical of what was heard). */
     static final double WELL = 0.4;
 
-    /** What a step costs that does not go on evenly, so that a long chord is not stretched at will (chosen; not yet measured). */
+    /** What a step costs that does not go on evenly, so that a long chord is not stretched at will (chosen; 0.02 to 0.1 made little
+     * difference). */
     static final float UNEVEN = 0.05f;
 
     private final float[][] expected;

@@ -13,6 +13,7 @@ import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import tuttarco.beats.PartRuler;
 import tuttarco.score.Bar;
+import tuttarco.score.Hints;
 import tuttarco.score.Metre;
 import tuttarco.score.Note;
 import tuttarco.score.Part;
@@ -67,7 +68,7 @@ final class Section {
                 beat += length;
             }
         }
-        return new Part("tune", list, List.of(), notes);
+        return new Part("tune", list, List.of(), notes, Hints.NONE, List.of());
     }
 
     private static Position end(int bar, int bars) {
