@@ -21,7 +21,8 @@ import tuttarco.tracks.ArmTrack;
  * many independent ones as the smoothing leaves ({@link Settings#independentPerS}). The posterior is mixed with the
  * chance that the track's sign is wrong. A direction that is then less sure than {@link Settings#leastConfidence} is not
  * claimed; the span is {@code unsure} and its confidence is that of the likelier direction. So is a part of a stroke in
- * which the posterior leaves the direction open for long.
+ * which the posterior leaves the direction open for long, and a rest during which the slowest bowing could have gone
+ * unnoticed.
  */
 public final class HiddenMarkovReader implements StrokeReader {
     private static final int DOWN = 0;
@@ -50,7 +51,8 @@ public final class HiddenMarkovReader implements StrokeReader {
      * @param stillS typical length of a rest, seconds
      * @param independentPerS independent samples a second in a smoothed track: twice its cut-off of 4 Hz
      * @param restNoise velocity of a resting arm, shoulder widths per second
-     * @param slowestBowing least scale of bow speed, shoulder widths per second; a slower arm rests
+     * @param slowestBowing least scale of bow speed, shoulder widths per second; a slower arm rests, if noise leaves
+     *     that much to be seen
      * @param leastConfidence a direction less sure than this is not claimed
      */
     public record Settings(
@@ -150,7 +152,9 @@ public final class HiddenMarkovReader implements StrokeReader {
             }
             double untilS = i == path.length ? endS : changeS(run, path, i);
             if (untilS > cursorS) {
-                strokes.add(stroke(cursorS, untilS, path[first], mean(posterior, first, i), doubted.get(first)));
+                double[] chances = mean(posterior, first, i);
+                boolean known = path[first] == STILL ? quiet(run.subList(first, i)) : !doubted.get(first);
+                strokes.add(stroke(cursorS, untilS, path[first], chances, known));
                 cursorS = untilS;
             }
             first = i;
@@ -158,15 +162,20 @@ public final class HiddenMarkovReader implements StrokeReader {
         return strokes;
     }
 
-    private Stroke stroke(double startS, double endS, int state, double[] chances, boolean doubted) {
+    private Stroke stroke(double startS, double endS, int state, double[] chances, boolean known) {
         double confidence = chances[state];
-        if (state == STILL) {
-            return new Stroke(startS, endS, StrokeKind.STILL, confidence);
-        }
-        if (doubted || confidence < settings.leastConfidence()) {
+        if (!known || state != STILL && confidence < settings.leastConfidence()) {
             return new Stroke(startS, endS, StrokeKind.UNSURE, Math.max(chances[DOWN], chances[UP]));
         }
-        return new Stroke(startS, endS, state == DOWN ? StrokeKind.DOWN : StrokeKind.UP, confidence);
+        StrokeKind kind = state == STILL ? StrokeKind.STILL : state == DOWN ? StrokeKind.DOWN : StrokeKind.UP;
+        return new Stroke(startS, endS, kind, confidence);
+    }
+
+    /** Whether the slowest bowing would have been noticed, so that the arm rests where none was. */
+    private boolean quiet(List<ArmSample.Seen> during) {
+        double noise =
+                during.stream().mapToDouble(ArmSample.Seen::noise).average().orElseThrow();
+        return noise <= settings.slowestBowing();
     }
 
     /** The chance of each state, mixed with the chance that the track's sign is wrong. */

@@ -55,4 +55,25 @@ class HiddenMarkovReaderTest extends StrokeReaderContract {
         assertEquals(5 - openS, strokes.get(1).endS(), 0.1);
         assertTrue(strokes.get(1).confidence() < 0.6, strokes.toString());
     }
+
+    /** Four clear strokes, then nothing that moves, in so much noise. */
+    private StrokeKind lastOfStrokesThenNothing(double noise) {
+        List<ArmSample> samples = new ArrayList<>();
+        for (double timeS = Tracks.FRAME_S / 2; timeS < 8; timeS += Tracks.FRAME_S) {
+            boolean rests = timeS > 4;
+            double way = Math.floor(timeS) % 2 == 0 ? 1 : -1;
+            samples.add(new ArmSample.ByBody(timeS, rests ? 0 : way * 0.6, rests ? noise : CLEAR, 1, 1));
+        }
+        List<Stroke> strokes =
+                reader().read(new ArmTrack(Tracks.PLAYER, 0, 8, samples)).strokes();
+        return strokes.get(strokes.size() - 1).kind();
+    }
+
+    /** The slowest bowing is a tenth of a shoulder width a second. */
+    @Test
+    void aRestIsClaimedOnlyWhereTheSlowestBowingWouldBeSeen() {
+        assertEquals(StrokeKind.STILL, lastOfStrokesThenNothing(CLEAR));
+        assertEquals(StrokeKind.STILL, lastOfStrokesThenNothing(0.09));
+        assertEquals(StrokeKind.UNSURE, lastOfStrokesThenNothing(0.11));
+    }
 }
