@@ -24,9 +24,6 @@ final class HandFollower {
     /** A pose that shows the hand farther from where the flow led, shoulder widths, disagrees: three times its scatter. */
     private static final double DISAGREES = 3 * KeyPose.SCATTER;
 
-    /** Motions that were lately: about two seconds. */
-    private static final int LATELY = 60;
-
     /** A hand seen less likely than this is the model's guess. */
     private static final double SEEN = 0.5;
 
@@ -89,11 +86,13 @@ final class HandFollower {
         place = place.plus(share * (dx + motion.bodyX()), share * (dy + motion.bodyY()));
     }
 
-    /** How much the hand has moved lately: the sum of its last squared speeds. */
+    /**
+     * How much the hand has moved so far: the sum of its squared speeds. Of late alone would not do: a bow hand that is lost
+     * rests, and the other one would be taken for it.
+     */
     double busy() {
-        int n = timesS.getNumElements();
         double sum = 0;
-        for (int i = Math.max(0, n - LATELY); i < n; i++) {
+        for (int i = 0; i < timesS.getNumElements(); i++) {
             sum += vx.getElement(i) * vx.getElement(i) + vy.getElement(i) * vy.getElement(i);
         }
         return sum;

@@ -1,0 +1,36 @@
+package tuttarco.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tuttarco.pose.PoseModel;
+import tuttarco.strokes.Reading;
+import tuttarco.take.Take;
+import tuttarco.take.TakeFile;
+
+/** The sample takes, against the truth that was drawn: the readings that users see first. */
+class SampleClipsTest {
+    private static final Path SAMPLES = Path.of("sample-clips");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"unified", "free"})
+    void whatIsClaimedOfEachPlayerIsRightAndMostIsClaimed(String name) throws Exception {
+        assumeTrue(PoseModel.installed().isPresent(), "skipped: the build packed no pose model, since npm was missing");
+        Take take = TakeFile.read(SAMPLES.resolve(name + ".take.json"));
+        List<Score> scores = new ArrayList<>();
+        for (Reading reading : SectionReader.standard()
+                .read(take.video(), take.players(), (timeS, lengthS) -> {})
+                .readings()) {
+            String player = reading.player().label();
+            Score score = Score.of(reading.strokes(), TruthSpan.read(SAMPLES.resolve(name + ".truth.csv"), player));
+            assertTrue(score.agreement() >= 0.97, name + ", " + player + ": " + score);
+            scores.add(score);
+        }
+        assertTrue(Score.mean(scores).coverage() >= 0.95, name + ": " + Score.mean(scores));
+    }
+}
