@@ -1,14 +1,13 @@
 package tuttarco.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import tuttarco.pose.PoseModel;
+import tuttarco.pose.PackedModel;
 import tuttarco.strokes.Reading;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
@@ -20,7 +19,7 @@ class SampleClipsTest {
     @ParameterizedTest
     @ValueSource(strings = {"unified", "free"})
     void whatIsClaimedOfEachPlayerIsRightAndMostIsClaimed(String name) throws Exception {
-        assumeTrue(PoseModel.installed().isPresent(), "skipped: the build packed no pose model, since npm was missing");
+        PackedModel.orSkip();
         Take take = TakeFile.read(SAMPLES.resolve(name + ".take.json"));
         List<Score> scores = new ArrayList<>();
         for (Reading reading : SectionReader.standard()
