@@ -36,6 +36,9 @@ public final class BodyArmTracker implements ArmTracker {
 
     private static final double CLEAR_PERSON = 0.9;
 
+    /** A hand seen less likely than this may be lost; rendered sections. */
+    private static final double CLEAR_HAND = 0.3;
+
     /**
      * So long after the first vain search for the player the next one comes, seconds, and twice as long after each
      * further one: a search costs ten poses and more.
@@ -83,6 +86,11 @@ public final class BodyArmTracker implements ArmTracker {
             flow.close();
             region = around;
             flow = new CellFlow(box, around.shoulderWidthPx());
+        }
+
+        /** The hand that moved more so far; the right one while neither did. */
+        Hand busier() {
+            return hands.get(Hand.RIGHT).busy() >= hands.get(Hand.LEFT).busy() ? Hand.RIGHT : Hand.LEFT;
         }
 
         void note(Memo memo) throws IOException {
@@ -157,18 +165,16 @@ public final class BodyArmTracker implements ArmTracker {
 
     /** Draws the hands to where the pose shows them; whether it shows the busier one far from where the flow had led. */
     private static boolean disagree(Following now, KeyPose key) {
-        HandFollower right = now.hands.get(Hand.RIGHT);
-        HandFollower left = now.hands.get(Hand.LEFT);
-        boolean rightDisagrees = right.correct(key, Hand.RIGHT);
-        boolean leftDisagrees = left.correct(key, Hand.LEFT);
-        return right.busy() >= left.busy() ? rightDisagrees : leftDisagrees;
+        boolean rightDisagrees = now.hands.get(Hand.RIGHT).correct(key, Hand.RIGHT);
+        boolean leftDisagrees = now.hands.get(Hand.LEFT).correct(key, Hand.LEFT);
+        return now.busier() == Hand.RIGHT ? rightDisagrees : leftDisagrees;
     }
 
-    /** The next pose comes soon while little is known, or while the player turns or is hard to make out. */
+    /** The next pose comes soon while little is known, or while the player turns or player or hand are hard to make out. */
     private double waitS(KeyPose key, Following now, Shot shot) {
         boolean early = key.timeS() < shot.startS() + EARLY_UNTIL_S;
         boolean turned = key.pose().shoulderWidthPx() < FRONTAL * now.region.shoulderWidthPx();
-        boolean doubtful = key.pose().person() < CLEAR_PERSON;
+        boolean doubtful = key.pose().person() < CLEAR_PERSON || key.visibility(now.busier()) < CLEAR_HAND;
         return early || turned || doubtful ? pace.soonS() : pace.settledS();
     }
 
@@ -211,14 +217,14 @@ public final class BodyArmTracker implements ArmTracker {
 
     @Override
     public void settle() {
-        following.ifPresent(f -> section.add(
-                player,
-                new SectionWay.Seen(
-                        KeyPose.meanFacing(poses), bow(f, new KeyPose.Way(0, 0)).down())));
+        following.ifPresent(now -> {
+            BowArm alone = bow(now, new KeyPose.Way(0, 0), 0);
+            section.add(player, new SectionWay.Seen(KeyPose.meanFacing(poses), alone.down(), alone.rightBows()));
+        });
     }
 
-    private BowArm bow(Following now, KeyPose.Way neighbours) {
-        return BowArm.of(player, now.hands, poses, neighbours, now.dark, now.face.crossed());
+    private BowArm bow(Following now, KeyPose.Way neighbours, double rightOnOthers) {
+        return BowArm.of(player, now.hands, poses, neighbours, rightOnOthers, now.dark, now.face.crossed());
     }
 
     @Override
@@ -227,7 +233,7 @@ public final class BodyArmTracker implements ArmTracker {
             return byFlow.finish(endS);
         }
         List<ArmSample> samples = new ArrayList<>(byFlow.finish(endS).samples());
-        BowArm bow = bow(following.get(), section.besides(player));
+        BowArm bow = bow(following.get(), section.besides(player), section.rightBowsBesides(player));
         samples.addAll(bow.samples());
         return new ArmTrack(player, 0, endS, samples, Optional.of(bow.hand()));
     }
