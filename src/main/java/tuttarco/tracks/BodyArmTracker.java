@@ -217,14 +217,14 @@ public final class BodyArmTracker implements ArmTracker {
 
     @Override
     public void settle() {
-        following.ifPresent(now -> {
-            BowArm alone = bow(now, new KeyPose.Way(0, 0), 0);
-            section.add(player, new SectionWay.Seen(KeyPose.meanFacing(poses), alone.down(), alone.rightBows()));
-        });
+        following.ifPresent(f -> section.add(
+                player,
+                new SectionWay.Seen(
+                        KeyPose.meanFacing(poses), bow(f, new KeyPose.Way(0, 0)).down())));
     }
 
-    private BowArm bow(Following now, KeyPose.Way neighbours, double rightOnOthers) {
-        return BowArm.of(player, now.hands, poses, neighbours, rightOnOthers, now.dark, now.face.crossed());
+    private BowArm bow(Following now, KeyPose.Way neighbours) {
+        return BowArm.of(player, now.hands, poses, neighbours, now.dark, now.face.crossed());
     }
 
     @Override
@@ -233,7 +233,7 @@ public final class BodyArmTracker implements ArmTracker {
             return byFlow.finish(endS);
         }
         List<ArmSample> samples = new ArrayList<>(byFlow.finish(endS).samples());
-        BowArm bow = bow(following.get(), section.besides(player), section.rightBowsBesides(player));
+        BowArm bow = bow(following.get(), section.besides(player));
         samples.addAll(bow.samples());
         return new ArmTrack(player, 0, endS, samples, Optional.of(bow.hand()));
     }

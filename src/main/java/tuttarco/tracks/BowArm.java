@@ -15,10 +15,9 @@ import tuttarco.signal.LocalAxis;
  * way is down.
  *
  * @param down the mean way of the down-bow in the picture; the surer, the longer, up to one
- * @param rightBows how much likelier the right hand bows than the left by their own motion, log-odds
  * @param hand the bow hand; the player's own left one where the picture is mirrored or the player left-handed
  */
-record BowArm(Hand hand, double rightBows, List<ArmSample> samples, KeyPose.Way down) {
+record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
     /** The bow's axis turns with the player; slower than this, seconds, and not with single strokes. */
     private static final LocalAxis AXIS = new LocalAxis(1.5);
 
@@ -74,7 +73,6 @@ record BowArm(Hand hand, double rightBows, List<ArmSample> samples, KeyPose.Way 
      * Reads what both hands did.
      *
      * @param neighbours the way of the down-bow on the others of the section
-     * @param rightOnOthers how much likelier the right hand bows than the left, as the others of the section show it
      * @param dark which of the motions were seen in the dark
      * @param crossed in which of them something moved before the player
      */
@@ -83,26 +81,19 @@ record BowArm(Hand hand, double rightBows, List<ArmSample> samples, KeyPose.Way 
             Map<Hand, HandFollower> hands,
             List<KeyPose> poses,
             KeyPose.Way neighbours,
-            double rightOnOthers,
             BitSet dark,
             BitSet crossed) {
         Motion right = Motion.of(hands.get(Hand.RIGHT));
         Motion left = Motion.of(hands.get(Hand.LEFT));
-        double rightBows = logOdds(right.energy(), left.energy());
-        Hand hand = rightBows + rightOnOthers + RIGHT_HANDED >= 0 ? Hand.RIGHT : Hand.LEFT;
-        Motion bow = hand == Hand.RIGHT ? right : left;
+        boolean rightBows = right.energy() * Math.exp(RIGHT_HANDED) >= left.energy();
+        Hand hand = rightBows ? Hand.RIGHT : Hand.LEFT;
+        Motion bow = rightBows ? right : left;
         if (bow.timesS().length == 0) {
-            return new BowArm(hand, rightBows, List.of(), new KeyPose.Way(0, 0));
+            return new BowArm(hand, List.of(), new KeyPose.Way(0, 0));
         }
         double[] along = bow.along();
         BodySign sign = BodySign.judge(player, hand, poses, neighbours, bow.timesS(), bow.axes(), along);
-        return new BowArm(
-                hand, rightBows, samples(hand, bow, along, sign, poses, dark, crossed), sign.mean(bow.axes()));
-    }
-
-    /** Log-odds of what has one energy against what has another; even where neither moved. */
-    private static double logOdds(double energy, double other) {
-        return energy == other ? 0 : Math.log(energy / other);
+        return new BowArm(hand, samples(hand, bow, along, sign, poses, dark, crossed), sign.mean(bow.axes()));
     }
 
     private static List<ArmSample> samples(

@@ -5,18 +5,12 @@ import java.util.Map;
 import tuttarco.seats.Player;
 
 /**
- * What a player's neighbours tell of the bow: those who play the same instrument and face alike hold it alike, and nearly
- * all hold the bow in one hand, the other one if the picture is mirrored (common practice, no source), so that what a
- * hidden arm does not tell, the others do.
+ * The way a down-bow leads in the picture, as seen on a player's neighbours: those who play the same instrument and face
+ * alike hold it alike (common practice, no source), so that what a hidden arm does not tell, the others do.
  */
 final class SectionWay {
     /** So many neighbours who all agree are as clear as a cue can be. */
     private static final double ENOUGH = 2;
-
-    /** No neighbour tells more of the hand than this, and all together not more than that, log-odds. */
-    private static final double TELLS = 1;
-
-    private static final double ALL_TELL = 2;
 
     private final Map<Player, Seen> seen = new LinkedHashMap<>();
 
@@ -25,9 +19,8 @@ final class SectionWay {
      *
      * @param facing where the chest points, as seen from above
      * @param downBow the mean way of the down-bow; the surer, the longer, up to one
-     * @param rightBows how much likelier the right hand bows than the left, log-odds
      */
-    record Seen(KeyPose.Way facing, KeyPose.Way downBow, double rightBows) {}
+    record Seen(KeyPose.Way facing, KeyPose.Way downBow) {}
 
     void add(Player player, Seen shown) {
         seen.put(player, shown);
@@ -52,15 +45,5 @@ final class SectionWay {
         }
         double of = Math.max(ENOUGH, count);
         return new KeyPose.Way(x / of, y / of);
-    }
-
-    /** How much likelier the right hand bows than the left by what the others of the section show, log-odds. */
-    double rightBowsBesides(Player player) {
-        double sum = seen.entrySet().stream()
-                .filter(other -> !other.getKey().equals(player))
-                .mapToDouble(other ->
-                        Math.max(-TELLS, Math.min(TELLS, other.getValue().rightBows())))
-                .sum();
-        return Math.max(-ALL_TELL, Math.min(ALL_TELL, sum));
     }
 }

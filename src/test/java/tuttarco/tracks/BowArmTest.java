@@ -60,12 +60,6 @@ class BowArmTest {
         assertLost(Reason.HIDDEN, samples(0.9, 1, new BitSet(), late()));
     }
 
-    @Test
-    void whereBothHandsMoveAlikeTheOthersTellWhichOneBows() {
-        assertEquals(Hand.RIGHT, bow(0.9, 1, new BitSet(), new BitSet(), 0).hand());
-        assertEquals(Hand.LEFT, bow(0.9, 1, new BitSet(), new BitSet(), -1).hand());
-    }
-
     private static BitSet late() {
         BitSet late = new BitSet();
         late.set((int) Math.ceil(FROM_S / STEP_S), (int) Math.ceil(END_S / STEP_S));
@@ -95,11 +89,6 @@ class BowArmTest {
     }
 
     private static List<ArmSample> samples(double visibility, double presence, BitSet dark, BitSet crossed) {
-        return bow(visibility, presence, dark, crossed, 0).samples();
-    }
-
-    /** The right hand moves to and fro, and what the left one is near moves with it. */
-    private static BowArm bow(double visibility, double presence, BitSet dark, BitSet crossed, double rightOnOthers) {
         KeyPose.Place hand = Bodies.SHOULDERS.plus(-Bodies.SHOULDERS_PX, Bodies.SHOULDERS_PX);
         CellFlow.Grid grid = new CellFlow.Grid(new SeatBox(0, 0, 400, 400));
         HandFollower right = new HandFollower(hand);
@@ -122,6 +111,7 @@ class BowArmTest {
             poses.add(timeS < FROM_S ? body.at(timeS) : body.at(timeS, visibility, presence));
         }
         Map<Hand, HandFollower> hands = Map.of(Hand.RIGHT, right, Hand.LEFT, left);
-        return BowArm.of(PLAYER, hands, poses, new KeyPose.Way(0, 0), rightOnOthers, dark, crossed);
+        return BowArm.of(PLAYER, hands, poses, new KeyPose.Way(0, 0), dark, crossed)
+                .samples();
     }
 }

@@ -27,12 +27,12 @@ class SectionWayTest {
     /** A section of which one player, Ida, faces the camera and shows nothing of her arm. */
     private static SectionWay sectionOfIda() {
         SectionWay section = new SectionWay();
-        section.add(IDA, new SectionWay.Seen(TO_CAMERA, NONE, 0));
+        section.add(IDA, new SectionWay.Seen(TO_CAMERA, NONE));
         return section;
     }
 
     private static SectionWay.Seen facingCamera(KeyPose.Way downBow) {
-        return new SectionWay.Seen(TO_CAMERA, downBow, 0);
+        return new SectionWay.Seen(TO_CAMERA, downBow);
     }
 
     @Test
@@ -70,8 +70,7 @@ class SectionWayTest {
         double turned = Math.toRadians(turnedDeg);
         SectionWay section = sectionOfIda();
         section.add(
-                JON,
-                new SectionWay.Seen(new KeyPose.Way(length * Math.sin(turned), length * Math.cos(turned)), LEFT, 0));
+                JON, new SectionWay.Seen(new KeyPose.Way(length * Math.sin(turned), length * Math.cos(turned)), LEFT));
         assertEquals(wanted, section.besides(IDA).x(), 1e-12);
     }
 
@@ -81,26 +80,14 @@ class SectionWayTest {
         section.add(JON, facingCamera(LEFT));
         section.add(KIT, facingCamera(LEFT));
         section.add(
-                player("Lou", Instrument.VIOLIN),
-                new SectionWay.Seen(new KeyPose.Way(0, -1), new KeyPose.Way(1, 0), 0));
+                player("Lou", Instrument.VIOLIN), new SectionWay.Seen(new KeyPose.Way(0, -1), new KeyPose.Way(1, 0)));
         assertEquals(LEFT, section.besides(IDA));
     }
 
     @Test
     void whereNoFacingWasSeenNobodyIsAsked() {
         SectionWay section = sectionOfIda();
-        section.add(JON, new SectionWay.Seen(NONE, LEFT, 0));
+        section.add(JON, new SectionWay.Seen(NONE, LEFT));
         assertEquals(NONE, section.besides(IDA));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0.4, 0.3, 0.7", "0.4, -0.3, 0.1", "3, 0, 1", "3, 0.5, 1.5", "3, 3, 2", "-3, -3, -2"})
-    void theOthersTellWhichHandBowsButNoneOfThemMuchAndAllNotMore(double jon, double kit, double told) {
-        SectionWay section = new SectionWay();
-        section.add(IDA, new SectionWay.Seen(NONE, NONE, -3));
-        section.add(JON, new SectionWay.Seen(NONE, NONE, jon));
-        section.add(KIT, new SectionWay.Seen(NONE, NONE, kit));
-        section.add(player("Cleo", Instrument.CELLO), new SectionWay.Seen(NONE, NONE, 0));
-        assertEquals(told, section.rightBowsBesides(IDA), 1e-12);
     }
 }
