@@ -9,8 +9,8 @@ import tuttarco.beats.SteadyTempo;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
+import tuttarco.parts.Parts;
 import tuttarco.score.Part;
-import tuttarco.score.Parts;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 

@@ -12,13 +12,13 @@ import java.util.stream.Collectors;
 import tuttarco.bow.BowDirection;
 import tuttarco.compare.PlayedStroke;
 import tuttarco.compare.Verdict;
+import tuttarco.musicxml.StrokeMark;
 import tuttarco.score.Note;
 import tuttarco.score.Note.Written;
 import tuttarco.score.Part;
 import tuttarco.score.PartSpan;
 import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
-import tuttarco.score.StrokeMark;
 
 /**
  * Chooses the bow signs that say what a player did.

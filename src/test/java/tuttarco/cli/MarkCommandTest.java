@@ -18,8 +18,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tuttarco.bow.Instrument;
-import tuttarco.score.BowTextReader;
-import tuttarco.score.MusicXmlPartWriter;
+import tuttarco.bowtext.BowTextReader;
+import tuttarco.musicxml.MusicXmlPartWriter;
 
 /** Both players of the tiny take bow down and up in turn, half a second each. */
 class MarkCommandTest {

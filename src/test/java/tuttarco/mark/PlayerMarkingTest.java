@@ -13,6 +13,7 @@ import tuttarco.beats.TimedSpan;
 import tuttarco.bow.BowDirection;
 import tuttarco.compare.PlayedStroke;
 import tuttarco.compare.Verdict;
+import tuttarco.musicxml.StrokeMark;
 import tuttarco.score.Bar;
 import tuttarco.score.Hints;
 import tuttarco.score.Metre;
@@ -24,7 +25,6 @@ import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
 import tuttarco.score.PartSpan.Rest;
 import tuttarco.score.Reason;
-import tuttarco.score.StrokeMark;
 
 /**
  * Bars of one stroke each. A passage is a word of letters, a bar each: {@code d} and {@code u} as bowed, {@code r} a rest,
