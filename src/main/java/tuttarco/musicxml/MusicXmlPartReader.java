@@ -33,7 +33,7 @@ public final class MusicXmlPartReader implements PartReader {
         if (content.length == 0) {
             throw new InputException(file + " is empty; export the part again");
         }
-        byte[] score = Mxl.isArchive(content) ? Mxl.score(content, file, MOST_BYTES) : content;
+        byte[] score = Mxl.isArchive(content) ? Mxl.open(content, file).score() : content;
         Listed part = PartList.read(open(score, file), file).chosen(choice.part(), instrument);
         try {
             List<Measure> measures = new ScoreReader(open(score, file), part.id(), choice).read();

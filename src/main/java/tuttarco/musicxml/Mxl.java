@@ -3,16 +3,19 @@ package tuttarco.musicxml;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
+import tuttarco.score.PartReader;
 
 /**
  * Compressed MusicXML: a ZIP archive whose {@code META-INF/container.xml} names the score among its files (W3C, MusicXML
- * 4.0, Compressed .MXL Files). It is unpacked in memory only, and only so far as a score can be large.
+ * 4.0, Compressed .MXL Files). It is unpacked in memory only, and only so far as a score can be large. Another score can be
+ * put in its place, with all else kept.
  */
 final class Mxl {
     private static final String CONTAINER = "META-INF/container.xml";
@@ -32,30 +35,63 @@ final class Mxl {
 
     private final byte[] archive;
     private final String file;
-    private final int mostBytes;
+    private final String path;
+    private final byte[] score;
     private long unpackedBytes;
 
-    private Mxl(byte[] archive, String file, int mostBytes) {
+    private Mxl(byte[] archive, String file) throws InputException {
         this.archive = archive;
         this.file = file;
-        this.mostBytes = mostBytes;
+        byte[] container = entry(CONTAINER)
+                .orElseThrow(() -> wrong("it has no " + CONTAINER + " that names its score; export the part again"));
+        path = scorePath(container, file + " (" + CONTAINER + ")")
+                .orElseThrow(() -> wrong("its " + CONTAINER + " names no score; export the part again"));
+        requireInside(path);
+        score = entry(path)
+                .orElseThrow(() -> wrong("its score " + Plain.text(path) + " is missing; export the part again"));
     }
 
     static boolean isArchive(byte[] content) {
         return content.length > 1 && content[0] == 'P' && content[1] == 'K';
     }
 
+    /**
+     * Unpacks the score.
+     *
+     * @throws InputException if the archive is damaged, names no score, or holds what no score does
+     */
+    static Mxl open(byte[] archive, String file) throws InputException {
+        return new Mxl(archive, file);
+    }
+
     /** The score document in the archive. */
-    static byte[] score(byte[] archive, String file, int mostBytes) throws InputException {
-        Mxl mxl = new Mxl(archive, file, mostBytes);
-        byte[] container = mxl.entry(CONTAINER)
-                .orElseThrow(
-                        () -> mxl.wrong("it has no " + CONTAINER + " that names its score; export the part again"));
-        String path = scorePath(container, file + " (" + CONTAINER + ")")
-                .orElseThrow(() -> mxl.wrong("its " + CONTAINER + " names no score; export the part again"));
-        mxl.requireInside(path);
-        return mxl.entry(path)
-                .orElseThrow(() -> mxl.wrong("its score " + Plain.text(path) + " is missing; export the part again"));
+    byte[] score() {
+        return score;
+    }
+
+    /**
+     * The archive with another score, and with all its other files as they lie in it.
+     *
+     * @throws InputException if the archive's directory does not fit what it holds
+     */
+    byte[] with(byte[] otherScore) throws InputException {
+        if (Arrays.equals(score, otherScore)) {
+            return archive;
+        }
+        try {
+            byte[] changed = ZipEdit.with(archive, path, otherScore);
+            if (Arrays.equals(open(changed, file).score, otherScore)) {
+                return changed;
+            }
+        } catch (IOException e) {
+            throw new InputException(unwritable().getMessage(), e);
+        }
+        throw unwritable();
+    }
+
+    private InputException unwritable() {
+        return wrong("nothing can be written into the archive, for its directory is damaged or unusual; export the part"
+                + " as uncompressed MusicXML (.musicxml)");
     }
 
     private static Optional<String> scorePath(byte[] container, String file) throws InputException {
@@ -97,11 +133,12 @@ final class Mxl {
         for (int count = zip.read(chunk); count >= 0; count = zip.read(chunk)) {
             unpackedBytes += count;
             content.write(chunk, 0, count);
-            if (content.size() > mostBytes) {
-                throw wrong("unpacked it is larger than " + mostBytes / 1024
+            if (content.size() > PartReader.MOST_BYTES) {
+                throw wrong("unpacked it is larger than " + PartReader.MOST_BYTES / 1024
                         + " KiB, too large for a part; check that it is the right file");
             }
-            if (unpackedBytes > Math.min(FREE_BYTES + MOST_UNPACKED_SHARE * (long) archive.length, 4L * mostBytes)) {
+            if (unpackedBytes
+                    > Math.min(FREE_BYTES + MOST_UNPACKED_SHARE * (long) archive.length, 4L * PartReader.MOST_BYTES)) {
                 throw wrong("it is packed more densely than any score, as only made-up archives are; export the part"
                         + " again");
             }

@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -13,14 +13,16 @@ import tuttarco.files.Plain;
 import tuttarco.score.PartChoice;
 import tuttarco.score.PartReader;
 
-/** A MusicXML document into which bow signs can be written, with all its other bytes kept. */
+/** A MusicXML document, plain or compressed, into which bow signs can be written, with all its other bytes kept. */
 public final class PartDocument {
     private final String fileName;
+    private final Optional<Mxl> container;
     private final Charset charset;
     private final String text;
 
-    private PartDocument(String fileName, Charset charset, String text) {
+    private PartDocument(String fileName, Optional<Mxl> container, Charset charset, String text) {
         this.fileName = fileName;
+        this.container = container;
         this.charset = charset;
         this.text = text;
     }
@@ -32,10 +34,9 @@ public final class PartDocument {
      */
     public static PartDocument read(Path file) throws InputException {
         String name = InputBytes.name(file);
-        String ending = name.toLowerCase(Locale.ROOT);
-        if (!ending.endsWith(".musicxml") && !ending.endsWith(".xml")) {
+        if (!new MusicXmlPartReader().reads(name)) {
             throw new InputException(name + " is not a part that bow signs can be written into; export it as"
-                    + " uncompressed MusicXML (.musicxml)");
+                    + " MusicXML (.musicxml or .mxl)");
         }
         return of(InputBytes.read(file, PartReader.MOST_BYTES), name);
     }
@@ -48,14 +49,16 @@ public final class PartDocument {
      */
     public static PartDocument of(byte[] content, String fileName) throws InputException {
         String file = Plain.text(fileName);
-        XmlCursor.open(content, file).children(child -> {});
-        Charset charset = charset(content, file);
-        String text = new String(content, charset);
-        if (!Arrays.equals(text.getBytes(charset), content)) {
+        Optional<Mxl> container = Mxl.isArchive(content) ? Optional.of(Mxl.open(content, file)) : Optional.empty();
+        byte[] score = container.map(Mxl::score).orElse(content);
+        XmlCursor.open(score, file).children(child -> {});
+        Charset charset = charset(score, file);
+        String text = new String(score, charset);
+        if (!Arrays.equals(text.getBytes(charset), score)) {
             throw new InputException(
                     file + " can't be written again byte for byte in " + charset.name() + "; export the part in UTF-8");
         }
-        return new PartDocument(file, charset, text);
+        return new PartDocument(file, container, charset, text);
     }
 
     /** The byte order mark, if there is one, stays part of the text. */
@@ -78,12 +81,13 @@ public final class PartDocument {
     }
 
     /**
-     * The document's bytes with the marks: the bow signs of the strokes given are replaced, all others stay.
+     * The file's bytes with the marks: the bow signs of the strokes given are replaced, all others stay.
      *
      * @param part place of the part among those of the document, from 0
      * @throws InputException if the document does not hold the notes
      */
     public byte[] marked(int part, List<StrokeMark> marks) throws InputException {
-        return MusicXmlMarks.write(text, fileName, part, marks).getBytes(charset);
+        byte[] marked = MusicXmlMarks.write(text, fileName, part, marks).getBytes(charset);
+        return container.isPresent() ? container.get().with(marked) : marked;
     }
 }
