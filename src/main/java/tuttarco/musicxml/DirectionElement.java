@@ -23,6 +23,8 @@ final class DirectionElement {
     private static final Pattern TO_CODA = Pattern.compile("\\b(to|alla) coda\\b");
     private static final Pattern CODA = Pattern.compile("^\\W*coda\\W*$");
     private static final Pattern FINE = Pattern.compile("^\\W*fine\\W*$");
+    private static final Pattern REPEATS_AGAIN = Pattern.compile(
+            "\\bcon (repli|ripeti|ritornell)|\\bwith (the )?repeats\\b|\\bavec (les )?reprises\\b|\\bmit wiederholung");
     private static final Pattern FIGURES = Pattern.compile("[1-9][0-9]{0,2}");
 
     /** The attributes of {@code <sound>} that are read. */
@@ -151,7 +153,7 @@ final class DirectionElement {
     }
 
     private Jump jump(Way way, String to) {
-        return new Jump(way, to, numbers(sounds.getOrDefault("time-only", "")));
+        return new Jump(way, to, numbers(sounds.getOrDefault("time-only", "")), says(REPEATS_AGAIN));
     }
 
     private boolean says(Pattern pattern) {

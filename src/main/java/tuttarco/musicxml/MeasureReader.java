@@ -239,7 +239,9 @@ final class MeasureReader {
         if (++allNotes > MOST_NOTES) {
             throw xml.wrong("the part has more than " + MOST_NOTES + " notes; give a shorter one");
         }
+        String voice = voices.voice(note);
         if (note.grace) {
+            voices.addGrace(voice, note.joins);
             return;
         }
         if (forte && !note.chord) {
@@ -248,7 +250,7 @@ final class MeasureReader {
         }
         if (note.chord) {
             if (!note.cue) {
-                voices.addToChord(note.voice, written(note, place, at, BigFraction.ZERO));
+                voices.addToChord(voice, written(note, place, at, BigFraction.ZERO));
             }
             return;
         }
@@ -257,7 +259,7 @@ final class MeasureReader {
                 note.durationDivisions.orElseThrow(() -> xml.wrong("a note has no duration; export the part again")));
         moveTo(start.add(length));
         if (!note.cue) {
-            voices.add(note.voice, written(note, place, start, length));
+            voices.add(voice, written(note, place, start, length));
         }
     }
 

@@ -25,6 +25,7 @@ final class NoteElement {
     boolean rest;
     boolean plucked;
     String voice = "1";
+    String staff = "1";
     Optional<BigFraction> durationDivisions = Optional.empty();
     Joins joins = Joins.NONE;
 
@@ -54,6 +55,7 @@ final class NoteElement {
             case "rest" -> rest = true;
             case "pitch" -> pitch = Optional.of(readPitch(xml));
             case "voice" -> voice = xml.text();
+            case "staff" -> staff = xml.text();
             case "duration" -> durationDivisions = Optional.of(duration(xml));
             case "type" -> type = xml.text();
             case "dot" -> dots = Math.min(dots + 1, Tremolo.MOST_DOTS);

@@ -10,7 +10,10 @@ import tuttarco.musicxml.Signs.Label;
 import tuttarco.musicxml.Signs.Mark;
 import tuttarco.musicxml.Signs.RepeatEnd;
 
-/** Gathers the signs of one part's measures in turn; a bracket holds on until it is closed. */
+/**
+ * Gathers the signs of one part's measures in turn; a bracket holds on until it is closed, and a segno on the bar line at a
+ * measure's end stands before the next.
+ */
 final class SignReader {
     private static final Pattern TIMES = Pattern.compile("[1-9][0-9]?");
 
@@ -21,6 +24,7 @@ final class SignReader {
     private Optional<RepeatEnd> repeatEnds = Optional.empty();
     private List<Integer> endings = List.of();
     private final List<Label> labels = new ArrayList<>();
+    private final List<Label> labelsOfNext = new ArrayList<>();
     private final List<Jump> jumps = new ArrayList<>();
 
     SignReader(XmlCursor xml) {
@@ -45,6 +49,8 @@ final class SignReader {
         repeatEnds = Optional.empty();
         endings = bracket;
         labels.clear();
+        labels.addAll(labelsOfNext);
+        labelsOfNext.clear();
         jumps.clear();
     }
 
@@ -55,12 +61,14 @@ final class SignReader {
     }
 
     void readBarline() throws InputException {
-        addLabel(Mark.SEGNO, xml.attribute("segno"));
-        addLabel(Mark.CODA, xml.attribute("coda"));
+        boolean atEnd = xml.attribute("location").filter("right"::equals).isPresent();
+        List<Label> segnos = atEnd ? labelsOfNext : labels;
+        addLabel(Mark.SEGNO, xml.attribute("segno"), segnos);
+        addLabel(Mark.CODA, xml.attribute("coda"), labels);
         xml.children(child -> {
             switch (child) {
-                case "segno" -> addLabel(Mark.SEGNO, Optional.of(""));
-                case "coda" -> addLabel(Mark.CODA, Optional.of(""));
+                case "segno" -> addLabel(Mark.SEGNO, Optional.of(""), segnos);
+                case "coda" -> addLabel(Mark.CODA, Optional.of(""), labels);
                 case "repeat" -> readRepeat();
                 case "ending" -> readEnding();
                 default -> {}
@@ -72,8 +80,8 @@ final class SignReader {
         return new Signs(repeatBegins, repeatEnds, endings, labels, jumps);
     }
 
-    private void addLabel(Mark mark, Optional<String> name) {
-        name.ifPresent(text -> labels.add(new Label(mark, text)));
+    private static void addLabel(Mark mark, Optional<String> name, List<Label> to) {
+        name.ifPresent(text -> to.add(new Label(mark, text)));
     }
 
     private void readRepeat() {

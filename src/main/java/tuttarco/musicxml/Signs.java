@@ -49,8 +49,14 @@ record Signs(
      *
      * @param to the name of the label jumped to; may be empty
      * @param times the times through at which it counts; none where the usual ones are meant
+     * @param repeatsAgain whether after it the repeats of what was heard are taken again
      */
-    record Jump(Way way, String to, List<Integer> times) {}
+    record Jump(Way way, String to, List<Integer> times, boolean repeatsAgain) {
+        /** A jump after which no repeat is taken again. */
+        Jump(Way way, String to, List<Integer> times) {
+            this(way, to, times, false);
+        }
+    }
 
     Signs {
         endings = List.copyOf(endings);

@@ -114,11 +114,12 @@ final class Unfolding {
         if (toCoda.isPresent()) {
             return coda(measure, toCoda.get().to());
         }
-        if (takes(measure, Way.DA_CAPO).isPresent()) {
-            return back(0);
+        Optional<Jump> daCapo = takes(measure, Way.DA_CAPO);
+        if (daCapo.isPresent()) {
+            return back(0, daCapo.get());
         }
         Optional<Jump> dalSegno = takes(measure, Way.DAL_SEGNO);
-        return dalSegno.isPresent() ? back(segno(measure, dalSegno.get().to())) : measure + 1;
+        return dalSegno.isPresent() ? back(segno(measure, dalSegno.get().to()), dalSegno.get()) : measure + 1;
     }
 
     private boolean repeatsAfter(int measure) {
@@ -148,9 +149,11 @@ final class Unfolding {
         };
     }
 
-    private int back(int target) {
+    private int back(int target, Jump jump) {
         afterJump = true;
-        heardBeforeJump.addAll(order);
+        if (!jump.repeatsAgain()) {
+            heardBeforeJump.addAll(order);
+        }
         time = 1;
         return target;
     }

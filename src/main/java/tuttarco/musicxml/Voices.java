@@ -1,6 +1,7 @@
 package tuttarco.musicxml;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,15 +10,21 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import tuttarco.files.Plain;
+import tuttarco.musicxml.WrittenNote.Joins;
 import tuttarco.score.PartChoice;
 import tuttarco.score.PartChoice.Line;
 
-/** Sorts a measure's notes by voice, and chooses the voice and the line of chords that are read. */
+/**
+ * Sorts a measure's notes by voice, and chooses the voice and the line of chords that are read. Notes of one voice on two
+ * staves are two voices; what a grace note begins, the next note of its voice goes on with.
+ */
 final class Voices {
     private final Optional<String> wanted;
     private final Optional<Line> line;
     private final Map<String, List<WrittenNote>> voices = new LinkedHashMap<>();
     private final Set<String> seen = new HashSet<>();
+    private final Map<String, String> staves = new HashMap<>();
+    private final Map<String, Joins> graces = new HashMap<>();
 
     Voices(PartChoice choice) {
         wanted = choice.voice().map(String::strip);
@@ -28,9 +35,21 @@ final class Voices {
         voices.clear();
     }
 
+    /** The voice as it is called here: by its own name on the staff on which it is first seen. */
+    String voice(NoteElement note) {
+        String first = staves.computeIfAbsent(note.voice, voice -> note.staff);
+        return first.equals(note.staff) ? note.voice : note.voice + " on staff " + note.staff;
+    }
+
+    void addGrace(String voice, Joins grace) {
+        graces.merge(voice, grace, Joins::intoNext);
+    }
+
     void add(String voice, WrittenNote note) {
         seen.add(voice);
-        voices.computeIfAbsent(voice, name -> new ArrayList<>()).add(note);
+        Joins grace = graces.getOrDefault(voice, Joins.NONE);
+        graces.remove(voice);
+        voices.computeIfAbsent(voice, name -> new ArrayList<>()).add(note.with(grace.intoNext(note.joins())));
     }
 
     /** Adds a note to the chord of the voice's last one. */

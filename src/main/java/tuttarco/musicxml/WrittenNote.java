@@ -80,6 +80,20 @@ record WrittenNote(
                     forte || chordNote.forte);
         }
 
+        /** What the next note has if this is a grace note slurred to it: the slurs begun and not ended, and the mark. */
+        Joins intoNext(Joins next) {
+            List<String> within =
+                    slurStarts.stream().filter(next.slurStops::contains).toList();
+            return new Joins(
+                    next.tieStops,
+                    next.tieStarts,
+                    without(next.slurStops, within),
+                    with(without(slurStarts, within), next.slurStarts),
+                    slurStarts.isEmpty() ? next.mark : next.mark.or(this::mark),
+                    next.detached,
+                    next.forte);
+        }
+
         private Joins tiedAs(Joins other) {
             return new Joins(other.tieStops, other.tieStarts, slurStops, slurStarts, mark, detached, forte);
         }
@@ -94,6 +108,10 @@ record WrittenNote(
 
         Joins withoutTieStop() {
             return new Joins(false, tieStarts, slurStops, slurStarts, mark, detached, forte);
+        }
+
+        private static List<String> without(List<String> some, List<String> others) {
+            return some.stream().filter(text -> !others.contains(text)).toList();
         }
 
         private static List<String> with(List<String> some, List<String> more) {

@@ -240,6 +240,22 @@ class PartDocumentTest {
                         StandardCharsets.UTF_8));
     }
 
+    /** A file of MusicXML 3.1 keeps its document type line and its version, and holds to the schema. */
+    @Test
+    void anOlderFileStaysOne() throws Exception {
+        String old = document(NOTE)
+                .replace("version=\"4.0\"", "version=\"3.1\"")
+                .replace(
+                        "<score-partwise",
+                        "<!DOCTYPE score-partwise PUBLIC \"-//Recordare//DTD MusicXML 3.1 Partwise//EN\""
+                                + " \"http://www.musicxml.org/dtds/partwise.dtd\">\n<score-partwise");
+        String asked = marked(old, question(0, Optional.of(BowDirection.UP)));
+        assertEquals(
+                old.replace(NOTE, MusicXmlMarks.QUESTION + MARKED.replace("<up-bow/>", "<up-bow color=\"#8C3B1F\"/>")),
+                asked);
+        assertValid(asked.replaceFirst("<!DOCTYPE[^>]*>", ""));
+    }
+
     /** Proxymusic 4.0.3 reads the file and finds the same notes with the signs written. */
     @Test
     void anotherReaderFindsTheSameNotesAndTheSigns() throws Exception {
@@ -274,7 +290,7 @@ class PartDocumentTest {
                 .toList();
     }
 
-    private static List<String> pitches(byte[] document) throws Exception {
+    static List<String> pitches(byte[] document) throws Exception {
         return notes(document).stream()
                 .map(n -> n.getDuration() + " "
                         + (n.getPitch() == null

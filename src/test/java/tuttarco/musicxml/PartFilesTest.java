@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +19,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.Schema;
@@ -24,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.xml.sax.SAXException;
+import tuttarco.bow.BowDirection;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.files.Mutations;
@@ -60,6 +64,18 @@ class PartFilesTest {
         Optional<String> field(String name) {
             return Optional.ofNullable(head.get(name));
         }
+
+        Instrument instrument() {
+            return Instrument.ofWord(field("instrument").orElse("violin")).orElseThrow();
+        }
+
+        PartChoice choice() {
+            return new PartChoice(
+                    field("part"),
+                    field("voice"),
+                    field("line").flatMap(Line::ofWord),
+                    !field("repeats").equals(Optional.of("no")));
+        }
     }
 
     static Path folder() throws URISyntaxException {
@@ -83,13 +99,8 @@ class PartFilesTest {
         Expected expected = Expected.of(text);
         assertTrue(expected.field("source").isPresent(), "why is this right?");
         Path file = text.resolveSibling(expected.field("file").orElseThrow());
-        Instrument instrument =
-                Instrument.ofWord(expected.field("instrument").orElse("violin")).orElseThrow();
-        PartChoice choice = new PartChoice(
-                expected.field("part"),
-                expected.field("voice"),
-                expected.field("line").flatMap(Line::ofWord),
-                !expected.field("repeats").equals(Optional.of("no")));
+        Instrument instrument = expected.instrument();
+        PartChoice choice = expected.choice();
         Optional<String> refused = expected.field("refused");
         if (refused.isPresent()) {
             InputException e = assertThrows(InputException.class, () -> Parts.read(file, instrument, choice));
@@ -118,6 +129,50 @@ class PartFilesTest {
             }
         }
         assertTrue(valid >= 20, valid + " files");
+    }
+
+    /**
+     * Every stroke of each file marked, every third a question: what is written holds to the schema, reads as the same bars
+     * and notes, and taken up by Proxymusic 4.0.3 it has the same notes as before.
+     */
+    @Test
+    void markedFilesHoldToTheSchemaAndKeepTheirNotes() throws Exception {
+        Schema schema = SchemaInput.musicXml();
+        int marked = 0;
+        for (Path text : expectations()) {
+            Expected expected = Expected.of(text);
+            if (expected.field("refused").isPresent()) {
+                continue;
+            }
+            Path file = text.resolveSibling(expected.field("file").orElseThrow());
+            byte[] before = Files.readAllBytes(file);
+            Part part = Parts.read(file, expected.instrument(), expected.choice());
+            PartDocument document = PartDocument.read(file);
+            int place = document.place(expected.choice(), expected.instrument());
+            byte[] after = document.marked(place, marks(part));
+            assertFalse(Arrays.equals(before, after), file.toString());
+            schema.newValidator().validate(new StreamSource(new ByteArrayInputStream(after)));
+            Part again = new MusicXmlPartReader()
+                    .read(after, file.getFileName().toString(), expected.instrument(), expected.choice());
+            assertEquals(part.bars(), again.bars(), file.toString());
+            assertEquals(part.notes(), again.notes(), file.toString());
+            if (!file.getFileName().toString().startsWith("timewise")) {
+                assertEquals(PartDocumentTest.pitches(before), PartDocumentTest.pitches(after), file.toString());
+            }
+            marked++;
+        }
+        assertTrue(marked >= 30, marked + " files");
+    }
+
+    private static List<StrokeMark> marks(Part part) {
+        List<Note.Written> written =
+                part.notes().stream().map(Note::written).distinct().toList();
+        return IntStream.range(0, written.size())
+                .mapToObj(i -> new StrokeMark(
+                        List.of(written.get(i)),
+                        Optional.of(i % 2 == 0 ? BowDirection.UP : BowDirection.DOWN),
+                        i % 3 == 0))
+                .toList();
     }
 
     private static List<String> listing(Part part) {
