@@ -1,5 +1,6 @@
 package tuttarco.musicxml;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +14,7 @@ import tuttarco.score.Note.Written;
 /**
  * Writes bow signs into a MusicXML document (W3C, MusicXML 4.0) and leaves every other byte of it as it is.
  *
- * <p>The bow signs of the strokes given are replaced; all others stay. A sign goes among the note's technical signs, which
+ * <p>The bow signs of the strokes given are replaced, also those on grace notes with which they begin; all others stay. A sign goes among the note's technical signs, which
  * are made where the order of the schema has them if there are none.
  */
 final class MusicXmlMarks {
@@ -31,6 +32,9 @@ final class MusicXmlMarks {
     private final TextEdits edits;
     private final Map<Written, StrokeMark> firstNotes = new HashMap<>();
     private final Map<Written, StrokeMark> laterNotes = new HashMap<>();
+
+    /** Grace notes since the last other note. */
+    private final List<XmlElement> graces = new ArrayList<>();
 
     private MusicXmlMarks(String text, List<StrokeMark> marks) {
         this.text = text;
@@ -101,8 +105,17 @@ final class MusicXmlMarks {
             signs(note, Optional.empty(), false);
             return true;
         }
+        if (note.holds("grace")) {
+            graces.add(note);
+            return false;
+        }
+        List<XmlElement> before = List.copyOf(graces);
+        graces.clear();
         Optional<StrokeMark> mark = Optional.ofNullable(firstNotes.remove(place));
         if (mark.isPresent()) {
+            before.stream()
+                    .dropWhile(grace -> !NoteSigns.of(grace).beginsSlur(text))
+                    .forEach(grace -> signs(grace, Optional.empty(), false));
             question(note, mark.get().question());
             signs(note, mark.get().sign(), mark.get().question());
             return true;

@@ -3,6 +3,7 @@ package tuttarco.musicxml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The bow signs of one {@code <note>} element and the place for more.
@@ -12,11 +13,20 @@ import java.util.Set;
 record NoteSigns(XmlElement note, List<XmlElement> bows) {
     static final String DOWN_BOW = "down-bow";
     static final String UP_BOW = "up-bow";
+    private static final Pattern STARTS = Pattern.compile("\\stype\\s*=\\s*[\"']start[\"']");
     private static final String NOTATIONS = "notations";
     private static final String TECHNICAL = "technical";
 
     /** What the schema lets follow a note's notations. */
     private static final Set<String> AFTER_NOTATIONS = Set.of("lyric", "play", "listen");
+
+    /** @param text the text of the document */
+    boolean beginsSlur(String text) {
+        return note.children(NOTATIONS).stream()
+                .flatMap(n -> n.children("slur").stream())
+                .map(slur -> text.substring(slur.start(), slur.open().end()))
+                .anyMatch(tag -> STARTS.matcher(tag).find());
+    }
 
     static NoteSigns of(XmlElement note) {
         List<XmlElement> bows = note.children(NOTATIONS).stream()

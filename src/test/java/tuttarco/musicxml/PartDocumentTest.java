@@ -184,6 +184,18 @@ class PartDocumentTest {
                         mark));
     }
 
+    /** A grace note slurred to the stroke's first note begins the stroke; one with a bow of its own doesn't. */
+    @Test
+    void aSignOnAGraceNoteGoesWithItsStroke() throws Exception {
+        String grace = "<note><grace/><pitch><step>G</step><octave>4</octave></pitch>%s</note>";
+        String bow = "<technical><up-bow/></technical>";
+        String own = grace.formatted("<notations>" + bow + "</notations>");
+        String slurred = grace.formatted("<notations><slur type=\"start\"/>" + bow + "</notations>");
+        assertEquals(
+                document(own + slurred.replace(bow, "") + MARKED.replace("up-", "down-") + slurred + NOTE),
+                marked(document(own + slurred + NOTE + slurred + NOTE), mark(0, 2, BowDirection.DOWN)));
+    }
+
     @Test
     void questionsAreColouredAndGoAgain() throws Exception {
         String plain = document(NOTE + NOTE);
