@@ -70,6 +70,9 @@ final class Unfolding {
     }
 
     private List<Integer> played() throws InputException {
+        if (repeats) {
+            requireNoneInside();
+        }
         int next = 0;
         while (next < signs.size()) {
             if (sectionStarts[next] != section) {
@@ -79,6 +82,31 @@ final class Unfolding {
             next = isPassedOver(next) ? next + 1 : afterPlaying(next);
         }
         return List.copyOf(order);
+    }
+
+    /** Two opening signs and then two closing ones leave open where the second goes back to. */
+    private void requireNoneInside() throws InputException {
+        int opened = 0;
+        boolean closedInside = false;
+        Optional<Volta> closedUnder = Optional.empty();
+        for (int i = 0; i < signs.size(); i++) {
+            if (signs.get(i).repeatBegins()) {
+                opened++;
+                closedInside = false;
+            }
+            boolean sameEndings = closedUnder.isPresent() && closedUnder.equals(voltas.get(i));
+            if (signs.get(i).repeatEnds().isPresent() && !sameEndings) {
+                if (closedInside) {
+                    throw new InputException(
+                            "measure " + (i + 1) + " of the file closes a repeat around another, and how"
+                                    + " often what is inside is played is not certain; write the bars out, or read the part"
+                                    + " without repeats");
+                }
+                closedInside = opened > 1;
+                opened = 0;
+                closedUnder = voltas.get(i);
+            }
+        }
     }
 
     private boolean isPassedOver(int measure) {
