@@ -39,6 +39,12 @@ class HouseTest {
             .definedBy("tuttarco.seating..")
             .layer("score")
             .definedBy("tuttarco.score..")
+            .layer("musicxml")
+            .definedBy("tuttarco.musicxml..")
+            .layer("bowtext")
+            .definedBy("tuttarco.bowtext..")
+            .layer("parts")
+            .definedBy("tuttarco.parts..")
             .layer("beats")
             .definedBy("tuttarco.beats..")
             .layer("align")
@@ -81,6 +87,12 @@ class HouseTest {
             .mayOnlyAccessLayers("bow", "files", "video", "seats", "pose", "tracks", "strokes")
             .whereLayer("score")
             .mayOnlyAccessLayers("bow", "files")
+            .whereLayer("musicxml")
+            .mayOnlyAccessLayers("bow", "files", "score")
+            .whereLayer("bowtext")
+            .mayOnlyAccessLayers("bow", "files", "score")
+            .whereLayer("parts")
+            .mayOnlyAccessLayers("bow", "files", "score", "musicxml", "bowtext")
             .whereLayer("beats")
             .mayOnlyAccessLayers("files", "score")
             .whereLayer("align")
@@ -97,9 +109,10 @@ class HouseTest {
                     "bow", "files", "stats", "video", "seats", "tracks", "strokes", "score", "beats", "take", "compare",
                     "chart")
             .whereLayer("mark")
-            .mayOnlyAccessLayers("bow", "score", "beats", "compare", "chart")
+            .mayOnlyAccessLayers("bow", "score", "musicxml", "beats", "compare", "chart")
             .whereLayer("demo")
-            .mayOnlyAccessLayers("bow", "files", "video", "seats", "strokes", "score", "beats", "take")
+            .mayOnlyAccessLayers(
+                    "bow", "files", "video", "seats", "strokes", "score", "musicxml", "bowtext", "beats", "take")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();
 
@@ -120,7 +133,14 @@ class HouseTest {
                     "tuttarco.pose..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("tuttarco.score..", "tuttarco.beats..", "tuttarco.compare..", "tuttarco.take..");
+            .resideInAnyPackage(
+                    "tuttarco.score..",
+                    "tuttarco.musicxml..",
+                    "tuttarco.bowtext..",
+                    "tuttarco.parts..",
+                    "tuttarco.beats..",
+                    "tuttarco.compare..",
+                    "tuttarco.take..");
 
     @ArchTest
     static final ArchRule ONLY_VIDEO_KNOWS_FFMPEG = noClasses()

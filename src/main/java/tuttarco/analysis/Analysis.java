@@ -109,6 +109,9 @@ public final class Analysis {
         if (take.part().isPresent()) {
             sha256.put("part", Sha256.of(take.part().get()));
         }
+        if (take.over().isPresent()) {
+            sha256.put("over", Sha256.of(take.over().get()));
+        }
         if (take.beats() instanceof BeatsGiven.Listed listed) {
             sha256.put("beats", Sha256.of(listed.file()));
         }

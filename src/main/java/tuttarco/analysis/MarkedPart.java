@@ -2,7 +2,7 @@ package tuttarco.analysis;
 
 import java.util.List;
 import tuttarco.mark.BowMarks;
-import tuttarco.score.PartDocument;
+import tuttarco.musicxml.PartDocument;
 
 /**
  * A take's part and the bow signs one player's bowing gives it.

@@ -9,8 +9,9 @@ import tuttarco.beats.SteadyTempo;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
+import tuttarco.parts.Parts;
 import tuttarco.score.Part;
-import tuttarco.score.Parts;
+import tuttarco.score.Practice;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 
@@ -18,11 +19,15 @@ import tuttarco.take.Take;
 public final class TakeParts {
     private TakeParts() {}
 
-    /** The part on the stand, if the take names one. */
+    /** The part on the stand, with what is written over it, if the take names one. */
     public static Optional<Part> part(Take take) throws InputException {
-        return take.part().isPresent()
-                ? Optional.of(Parts.read(take.part().get(), instrument(take), take.partChoice()))
-                : Optional.empty();
+        if (take.part().isEmpty()) {
+            return Optional.empty();
+        }
+        Instrument instrument = instrument(take);
+        Part part = Parts.read(take.part().get(), instrument, take.partChoice());
+        return Optional.of(
+                take.over().isPresent() ? Parts.over(part, take.over().get(), Practice.of(instrument)) : part);
     }
 
     /** Whose part it is. */

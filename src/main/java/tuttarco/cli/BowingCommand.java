@@ -12,15 +12,15 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tuttarco.bow.Instrument;
+import tuttarco.bowtext.BowTextWriter;
 import tuttarco.chart.BowingStrip;
 import tuttarco.chart.ChartFiles;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.WholeFile;
+import tuttarco.parts.Parts;
 import tuttarco.score.Awkward;
-import tuttarco.score.BowTextWriter;
 import tuttarco.score.Part;
-import tuttarco.score.Parts;
 import tuttarco.score.Practice;
 
 /** A part in, its bowing out as text to edit. */

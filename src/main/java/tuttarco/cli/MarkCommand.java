@@ -31,13 +31,15 @@ import tuttarco.take.TakeFile;
         name = "mark",
         description = {
             "Write the bowing of one player of a take into the take's MusicXML part, as a new file.",
-            "The bow signs of the strokes that were played are replaced; everything else of the part stays as it is.",
+            "The bow signs of the strokes that were played are replaced; everything else of the part stays as it is,"
+                    + " compressed (.mxl) or not.",
             "Strokes that are not certain bear a coloured question mark; they are listed, and in PART.marks.txt beside."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
 final class MarkCommand implements Callable<Integer> {
-    private static final List<String> PART_ENDINGS = List.of(".musicxml", ".xml");
+    private static final String COMPRESSED = ".mxl";
+    private static final List<String> PART_ENDINGS = List.of(".musicxml", ".xml", COMPRESSED);
     private static final String LIST_ENDING = ".marks.txt";
 
     @Spec
@@ -74,6 +76,7 @@ final class MarkCommand implements Callable<Integer> {
         Path target = out.toAbsolutePath().normalize();
         Take given = TakeFile.read(take);
         requireNotItsOwn(given, target);
+        requireOfItsKind(given);
         WholeFolder.requireNoFile(target.getParent());
         MarkedPart marked;
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
@@ -103,13 +106,28 @@ final class MarkCommand implements Callable<Integer> {
         }
     }
 
+    /** A compressed part stays compressed. */
+    private void requireOfItsKind(Take given) {
+        boolean compressed = compressed(out);
+        if (given.part().isPresent() && compressed(given.part().get()) != compressed) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "'" + out + "' would be " + (compressed ? "" : "un") + "compressed MusicXML, but the take's part is"
+                            + " not; let it end in " + (compressed ? "NAME.musicxml" : "NAME.mxl"));
+        }
+    }
+
+    private static boolean compressed(Path part) {
+        return part.toString().toLowerCase(Locale.ROOT).endsWith(COMPRESSED);
+    }
+
     private String title() {
         String name = out.getFileName() == null ? "" : out.getFileName().toString();
         String ending = PART_ENDINGS.stream()
                 .filter(e -> name.toLowerCase(Locale.ROOT).endsWith(e) && name.length() > e.length())
                 .findFirst()
                 .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "'" + out + "' does not end in NAME.musicxml or NAME.xml"));
+                        spec.commandLine(), "'" + out + "' does not end in NAME.musicxml, NAME.xml or NAME.mxl"));
         return name.substring(0, name.length() - ending.length());
     }
 

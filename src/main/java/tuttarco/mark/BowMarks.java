@@ -1,7 +1,7 @@
 package tuttarco.mark;
 
 import java.util.List;
-import tuttarco.score.StrokeMark;
+import tuttarco.musicxml.StrokeMark;
 
 /**
  * The bow signs a player's bowing gives the part.

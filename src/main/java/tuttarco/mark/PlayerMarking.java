@@ -10,21 +10,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import tuttarco.bow.BowDirection;
+import tuttarco.chart.Words;
 import tuttarco.compare.PlayedStroke;
 import tuttarco.compare.Verdict;
+import tuttarco.musicxml.StrokeMark;
 import tuttarco.score.Note;
 import tuttarco.score.Note.Written;
 import tuttarco.score.Part;
 import tuttarco.score.PartSpan;
 import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
-import tuttarco.score.StrokeMark;
 
 /**
  * Chooses the bow signs that say what a player did.
  *
  * <p>Strokes that the file writes once but that were played several times have the direction of their first certain
- * reading; where certain readings differ, the stroke is a question. A reader needs a sign where the player begins, after a
+ * reading; where certain readings differ, the stroke is a question, told once with what each playing did. A reader needs a sign where the player begins, after a
  * rest, after a question, and where the bow did not turn from the stroke before, in any of the playings (common practice,
  * no source: an unmarked stroke goes the other way). Questions are always written.
  */
@@ -76,7 +77,11 @@ public final class PlayerMarking {
         List<PlayedStroke> here = playings.get(note);
         boolean question = question(note);
         Optional<BowDirection> sign = shown || question ? direction(note) : Optional.empty();
-        return new StrokeMark(notes.get(here.get(0).marked()), sign, question);
+        List<Written> all = here.stream()
+                .flatMap(p -> notes.get(p.marked()).stream())
+                .distinct()
+                .toList();
+        return new StrokeMark(all, sign, question);
     }
 
     private boolean needed(MarkedStroke stroke, PartSpan before) {
@@ -120,8 +125,10 @@ public final class PlayerMarking {
             if (note.isEmpty()) {
                 remarks.add(place + ": left as it is, for no note begins with this stroke");
             } else if (certainDirections(note.get()) > 1) {
-                remarks.add(
-                        place + ": a question, for it was played " + word(stroke) + " here and otherwise another time");
+                if (playings.get(note.get()).get(0) == stroke) {
+                    remarks.add(Places.spoken(part, stroke.marked().start()) + ": a question, for it was played "
+                            + eachTime(note.get()));
+                }
             } else if (!stroke.certain()) {
                 remarks.add(place + ": " + (question(note.get()) ? "a question" : "another playing counts")
                         + ", for the arm "
@@ -137,6 +144,15 @@ public final class PlayerMarking {
             }
         }
         return remarks;
+    }
+
+    /** {@code down at 0:02.0, up at 0:09.5 and unclearly at 0:17.0}. */
+    private String eachTime(Written note) {
+        List<String> times = playings.get(note).stream()
+                .map(p -> word(p) + " at " + Words.clock(p.timed().startS()))
+                .toList();
+        int last = times.size() - 1;
+        return String.join(", ", times.subList(0, last)) + " and " + times.get(last);
     }
 
     private static String word(PlayedStroke stroke) {

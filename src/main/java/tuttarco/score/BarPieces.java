@@ -6,9 +6,9 @@ import org.apache.commons.math3.fraction.BigFraction;
 import tuttarco.score.PartSpan.Position;
 
 /** A part's strokes and rests cut at the bar lines, for writing them down. */
-final class BarPieces {
+public final class BarPieces {
     /** Grid of written lengths, a quarter note's share: holds halvings down to a 128th, thirds, fifths, sevenths, ninths. */
-    static final int DIVISIONS = 10_080;
+    public static final int DIVISIONS = 10_080;
 
     /** How far from the grid a length may lie through rounding, in divisions. */
     private static final double ROUNDING = 1e-4;
@@ -19,8 +19,8 @@ final class BarPieces {
      * @param divisions length on the grid
      * @param begins whether the span begins here; {@code ends} whether it ends here
      */
-    record Piece(PartSpan span, int divisions, boolean begins, boolean ends) {
-        BigFraction lengthBeats(Metre metre) {
+    public record Piece(PartSpan span, int divisions, boolean begins, boolean ends) {
+        public BigFraction lengthBeats(Metre metre) {
             return new BigFraction(divisions, DIVISIONS).multiply(new BigFraction(metre.beatType(), 4));
         }
     }
@@ -28,7 +28,7 @@ final class BarPieces {
     private BarPieces() {}
 
     /** One list of pieces for each bar, without gaps between them. */
-    static List<List<Piece>> of(Part part) {
+    public static List<List<Piece>> of(Part part) {
         List<List<Piece>> bars = new ArrayList<>();
         int next = 0;
         for (int i = 0; i < part.bars().size(); i++) {

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import org.apache.commons.math3.fraction.BigFraction;
 
 /** Exact note lengths, so that three thirds of a beat are a beat. */
-final class Fractions {
+public final class Fractions {
     /** Finest grid a length may lie on, in bits of its denominator; guards against absurd files. */
     private static final int FINEST_BITS = 40;
 
@@ -17,7 +17,7 @@ final class Fractions {
     private Fractions() {}
 
     /** A number like {@code 2} or {@code 0.5}, not negative; nothing if it is something else. */
-    static Optional<BigFraction> ofDecimal(String text) {
+    public static Optional<BigFraction> ofDecimal(String text) {
         Matcher decimal = DECIMAL.matcher(text);
         if (!decimal.matches()) {
             return Optional.empty();
@@ -28,7 +28,7 @@ final class Fractions {
     }
 
     /** A number like {@code 2}, {@code 0.5} or {@code 2/3}, not negative; nothing if it is something else. */
-    static Optional<BigFraction> of(String text) {
+    public static Optional<BigFraction> of(String text) {
         Matcher ratio = RATIO.matcher(text);
         if (!ratio.matches()) {
             return ofDecimal(text);
@@ -37,21 +37,23 @@ final class Fractions {
         return below == 0 ? Optional.empty() : Optional.of(new BigFraction(Integer.parseInt(ratio.group(1)), below));
     }
 
-    static boolean positive(BigFraction length) {
+    /** Whether it is more than nothing. */
+    public static boolean positive(BigFraction length) {
         return length.getNumerator().signum() > 0;
     }
 
     /** Whether any notation has such a length. */
-    static boolean sane(BigFraction length) {
+    public static boolean sane(BigFraction length) {
         return length.getDenominator().bitLength() <= FINEST_BITS;
     }
 
-    static BigFraction max(BigFraction a, BigFraction b) {
+    /** The longer of two. */
+    public static BigFraction max(BigFraction a, BigFraction b) {
         return a.compareTo(b) >= 0 ? a : b;
     }
 
     /** As a person writes it: {@code 3}, {@code 1/2}, {@code 7/3}. */
-    static String spoken(BigFraction length) {
+    public static String spoken(BigFraction length) {
         return length.getDenominator().bitLength() == 1
                 ? length.getNumerator().toString()
                 : length.getNumerator() + "/" + length.getDenominator();

@@ -11,6 +11,9 @@ import tuttarco.files.InputException;
  * rest; a span begins inside a bar, and one that ends on a bar line ends at the end of the earlier bar.
  */
 public interface PartReader {
+    /** Largest part file, also unpacked, bytes: 64 MiB, a few times the largest full score. */
+    int MOST_BYTES = 64 << 20;
+
     /** Whether a file of this name is this reader's to read; only the ending counts, in either case. */
     boolean reads(String fileName);
 

@@ -5,9 +5,9 @@ import tuttarco.bow.BowDirection;
 import tuttarco.score.PartSpan.Position;
 
 /** A stroke or a rest as the part writes it, before its directions are completed. */
-record WrittenSpan(Position start, Position end, Given given) {
+public record WrittenSpan(Position start, Position end, Given given) {
     /** What the part says about it. */
-    enum Given {
+    public enum Given {
         REST,
         /** A stroke without a mark. */
         UNMARKED,
@@ -16,15 +16,15 @@ record WrittenSpan(Position start, Position end, Given given) {
         /** A stroke in one bow with the stroke before, separated from it. */
         HOOKED;
 
-        static Given of(Optional<BowDirection> mark) {
+        public static Given of(Optional<BowDirection> mark) {
             return mark.map(Given::of).orElse(UNMARKED);
         }
 
-        static Given of(BowDirection mark) {
+        public static Given of(BowDirection mark) {
             return mark == BowDirection.DOWN ? DOWN : UP;
         }
 
-        Optional<BowDirection> mark() {
+        public Optional<BowDirection> mark() {
             return switch (this) {
                 case DOWN -> Optional.of(BowDirection.DOWN);
                 case UP -> Optional.of(BowDirection.UP);
@@ -34,7 +34,7 @@ record WrittenSpan(Position start, Position end, Given given) {
     }
 
     /** What was written where this span of a completed part stands. */
-    static WrittenSpan of(PartSpan span) {
+    public static WrittenSpan of(PartSpan span) {
         return new WrittenSpan(span.start(), span.end(), given(span));
     }
 

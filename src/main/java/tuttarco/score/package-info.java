@@ -1,2 +1,2 @@
-/** The part: bars, strokes and their marked directions. */
+/** The part: bars, strokes and notes in the order played, and how its bowing is completed. */
 package tuttarco.score;

@@ -13,6 +13,7 @@ import tuttarco.seats.Player;
  * @param title what the take is called in the report
  * @param part the part with its bowing, MusicXML or bow text; without one the section is compared with its leader only
  * @param partChoice which of the parts in that file, and how it is played
+ * @param over bow text of single bars written over the part
  */
 public record Take(
         Path file,
@@ -21,6 +22,7 @@ public record Take(
         List<Player> players,
         Optional<Path> part,
         PartChoice partChoice,
+        Optional<Path> over,
         BeatsGiven beats,
         Bowing bowing) {
     public Take {
@@ -36,7 +38,7 @@ public record Take(
         }
     }
 
-    /** A take of whose part no choice is made. */
+    /** A take of whose part no choice is made, and over which nothing is written. */
     public Take(
             Path file,
             String title,
@@ -45,7 +47,7 @@ public record Take(
             Optional<Path> part,
             BeatsGiven beats,
             Bowing bowing) {
-        this(file, title, video, players, part, PartChoice.DEFAULT, beats, bowing);
+        this(file, title, video, players, part, PartChoice.DEFAULT, Optional.empty(), beats, bowing);
     }
 
     public Optional<Player> leader() {

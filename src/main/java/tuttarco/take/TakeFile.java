@@ -124,17 +124,19 @@ public final class TakeFile {
         Optional<JsonPlace> partFile = chosen ? Optional.of(named.get().field("file")) : named;
         Optional<Path> part = partFile.isPresent() ? Optional.of(folder.file(partFile.get())) : Optional.empty();
         PartChoice choice = chosen ? partChoice(named.get()) : PartChoice.DEFAULT;
+        Optional<JsonPlace> overFile = chosen ? named.get().optional("over") : Optional.empty();
+        Optional<Path> over = overFile.isPresent() ? Optional.of(folder.file(overFile.get())) : Optional.empty();
         if (beats instanceof BeatsGiven.Steady && part.isEmpty()) {
             throw root.field("beats")
                     .wrong(
                             "a tempo needs a part to know the metre and the bars",
                             "add a part, or give the beats as a list");
         }
-        return listed.make(() -> new Take(file, title, video, players, part, choice, beats, bowing));
+        return listed.make(() -> new Take(file, title, video, players, part, choice, over, beats, bowing));
     }
 
     private static PartChoice partChoice(JsonPlace place) throws InputException {
-        place.object("file", "name", "voice", "line", "repeats");
+        place.object("file", "name", "voice", "line", "repeats", "over");
         Optional<JsonPlace> name = place.optional("name");
         Optional<JsonPlace> voice = place.optional("voice");
         Optional<JsonPlace> line = place.optional("line");

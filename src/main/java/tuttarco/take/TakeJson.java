@@ -28,7 +28,7 @@ final class TakeJson {
             put(root.withArray("players").addObject(), player);
         }
         if (take.part().isPresent()) {
-            put(root, inside(folder, take.part().get()), take.partChoice());
+            putPart(root, take, folder);
         }
         if (take.beats() instanceof BeatsGiven.Steady steady) {
             root.putObject("beats").put("tempo_bpm", steady.tempoBpm()).put("start_s", steady.startS());
@@ -42,8 +42,10 @@ final class TakeJson {
         }
     }
 
-    private static void put(ObjectNode root, String partFile, PartChoice choice) {
-        if (choice.equals(PartChoice.DEFAULT)) {
+    private static void putPart(ObjectNode root, Take take, Path folder) throws OutputException {
+        String partFile = inside(folder, take.part().orElseThrow());
+        PartChoice choice = take.partChoice();
+        if (choice.equals(PartChoice.DEFAULT) && take.over().isEmpty()) {
             root.put("part", partFile);
             return;
         }
@@ -53,6 +55,9 @@ final class TakeJson {
         choice.line().ifPresent(line -> part.put("line", line.word()));
         if (!choice.repeats()) {
             part.put("repeats", false);
+        }
+        if (take.over().isPresent()) {
+            part.put("over", inside(folder, take.over().get()));
         }
     }
 

@@ -21,9 +21,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
+import tuttarco.parts.Parts;
 import tuttarco.score.Bar;
 import tuttarco.score.Part;
-import tuttarco.score.Parts;
 import tuttarco.video.SoundTrack;
 
 /**

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import tuttarco.bow.Instrument;
+import tuttarco.bowtext.BowTextReader;
 import tuttarco.files.InputException;
 import tuttarco.files.Mutations;
-import tuttarco.score.BowTextReader;
 import tuttarco.score.Part;
 import tuttarco.score.PartSpan.Position;
 

@@ -7,12 +7,12 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tuttarco.bow.Instrument;
+import tuttarco.bowtext.BowTextReader;
 import tuttarco.files.InputException;
+import tuttarco.parts.Parts;
 import tuttarco.score.Bar;
-import tuttarco.score.BowTextReader;
 import tuttarco.score.Metre;
 import tuttarco.score.Part;
-import tuttarco.score.Parts;
 
 class BowingStripTest extends ChartContract {
     private static final String TEXT = """

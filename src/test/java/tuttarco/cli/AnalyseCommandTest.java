@@ -99,6 +99,40 @@ class AnalyseCommandTest {
                 Files.readString(folder.resolve("second/beats.csv")));
     }
 
+    /** Both bow down and up in turn; today's pencil marks want the second bar the other way. */
+    @Test
+    void bowTextOverThePartDecidesWhatWasAgreed() throws IOException {
+        Path out = folder.resolve("out");
+        Files.writeString(given.resolve("today.bowing.txt"), "2: d u d\n");
+        String over = TinyTake.JSON.replace(
+                "\"part.bowing.txt\"", "{\"file\": \"part.bowing.txt\", \"over\": \"today.bowing.txt\"}");
+        Path other = Files.writeString(given.resolve("over.take.json"), over);
+        Shell shell = Shell.run("analyse", other, "--out", out);
+        assertEquals(0, shell.code(), shell.err());
+        List<String> beats = Files.readAllLines(out.resolve("beats.csv")).stream()
+                .filter(line -> line.startsWith("Jon"))
+                .map(line -> line.split(",", -1))
+                .map(cells -> cells[1] + " " + cells[2] + " " + cells[4] + " " + cells[7])
+                .toList();
+        assertEquals(
+                List.of(
+                        "1 1 down with",
+                        "1 2 up with",
+                        "1 3 down with",
+                        "2 1 down against",
+                        "2 2 up against",
+                        "2 3 down against"),
+                beats);
+        assertTrue(Files.readString(out.resolve("results.json")).contains("\"over\" : "));
+
+        Files.writeString(given.resolve("today.bowing.txt"), "3: d u d\n");
+        Shell refused = Shell.run("analyse", other, "--out", folder.resolve("none"));
+        assertEquals(3, refused.code());
+        assertEquals(1, refused.errLines().size(), refused.err());
+        assertTrue(
+                refused.err().contains("today.bowing.txt: line 1, column 1: bar 3 is not in the part"), refused.err());
+    }
+
     @Test
     void withoutACacheNothingIsKept() throws IOException {
         assertEquals(

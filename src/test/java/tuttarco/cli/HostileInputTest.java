@@ -7,12 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import javax.imageio.ImageIO;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeAll;
@@ -57,6 +60,8 @@ class HostileInputTest {
         TinyTake.writeTexts(folder);
     }
 
+    private static final Path REFUSED = Path.of("src/test/resources/tuttarco/musicxml/parts");
+
     private static Named<Harm> text(String name, String file, String content) {
         return Named.of(name, folder -> Files.writeString(folder.resolve(file), content));
     }
@@ -77,6 +82,24 @@ class HostileInputTest {
         return Named.of(name, folder -> {
             Files.writeString(folder.resolve("part.musicxml"), document);
             Files.writeString(folder.resolve(TAKE), TinyTake.JSON.replace(PART, "part.musicxml"));
+        });
+    }
+
+    /** One of the files that the reader's own tests refuse. */
+    private static Named<Harm> part(String name, Path file) throws IOException {
+        return part(name, Files.readString(file));
+    }
+
+    private static Named<Harm> archive(String name, String path, byte[] content) {
+        return Named.of(name, folder -> {
+            try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(folder.resolve("part.mxl")))) {
+                zip.putNextEntry(new ZipEntry("META-INF/container.xml"));
+                zip.write(("<container><rootfiles><rootfile full-path=\"" + path + "\"/></rootfiles></container>")
+                        .getBytes(StandardCharsets.UTF_8));
+                zip.putNextEntry(new ZipEntry(path));
+                zip.write(content);
+            }
+            Files.writeString(folder.resolve(TAKE), TinyTake.JSON.replace(PART, "part.mxl"));
         });
     }
 
@@ -139,8 +162,21 @@ class HostileInputTest {
                 }));
     }
 
-    static Stream<Named<Harm>> badParts() {
+    static Stream<Named<Harm>> badParts() throws IOException {
         return Stream.of(
+                part("part cut off", REFUSED.resolve("cut-off.musicxml")),
+                part("part of another schema", REFUSED.resolve("other-schema.musicxml")),
+                part("part with a negative duration", REFUSED.resolve("negative-duration.musicxml")),
+                part("part without divisions", REFUSED.resolve("no-divisions.musicxml")),
+                part("part with overlapping notes", REFUSED.resolve("overlapping-voice.musicxml")),
+                archive("archive with a path outside", "../part.musicxml", new byte[0]),
+                archive("archive packed 1000 to 1", "part.musicxml", new byte[80 << 20]),
+                archive("archive whose score is none", "part.musicxml", new byte[] {'P', 'K'}),
+                Named.of("bow text over the part that is none", folder -> {
+                    Files.writeString(folder.resolve("over.bowing.txt"), "1: \u001b[2J\n");
+                    String over = "{\"file\": \"" + PART + "\", \"over\": \"over.bowing.txt\"}";
+                    Files.writeString(folder.resolve(TAKE), TinyTake.JSON.replace("\"" + PART + "\"", over));
+                }),
                 text("empty part", PART, ""),
                 text("part that is no bow text", PART, "\u0000\u001b[2J\n"),
                 text("part with huge numbers", PART, "metre 3/4\n1-999999999: d99999999x99999999\n"),

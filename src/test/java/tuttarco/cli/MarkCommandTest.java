@@ -2,9 +2,11 @@ package tuttarco.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,12 +16,16 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.audiveris.proxymusic.ScorePartwise;
+import org.audiveris.proxymusic.mxl.Mxl;
+import org.audiveris.proxymusic.mxl.RootFile;
+import org.audiveris.proxymusic.util.Marshalling;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tuttarco.bow.Instrument;
-import tuttarco.score.BowTextReader;
-import tuttarco.score.MusicXmlPartWriter;
+import tuttarco.bowtext.BowTextReader;
+import tuttarco.musicxml.MusicXmlPartWriter;
 
 /** Both players of the tiny take bow down and up in turn, half a second each. */
 class MarkCommandTest {
@@ -85,6 +91,76 @@ class MarkCommandTest {
         assertEquals(new Shell(0, "", ""), mark("Ida", out, "--quiet"));
         assertEquals(List.of("d"), signs(out));
         assertEquals(withoutMarks(folder.resolve("part.musicxml")), withoutMarks(out));
+    }
+
+    /** A part of one bar, played several times. */
+    private void writeRepeatedBar(String metre, String strokes, int times) throws Exception {
+        writePart("metre " + metre + "\n1: " + strokes + "\n");
+        Path part = folder.resolve("part.musicxml");
+        String repeat = "<barline location=\"right\"><repeat direction=\"backward\" times=\"" + times
+                + "\"/></barline></measure>";
+        Files.writeString(part, Files.readString(part).replace("</measure>", repeat));
+        Files.writeString(
+                take,
+                TinyTake.JSON
+                        .replace("part.bowing.txt", "part.musicxml")
+                        .replace("{\"file\": \"beats.csv\"}", "{\"tempo_bpm\": 120, \"start_s\": 0}"));
+    }
+
+    @Test
+    void aRepeatedBarHasTheSignsThatEachPlayingAgreesOn() throws Exception {
+        writeRepeatedBar("2/4", "u u", 3);
+        Path out = folder.resolve("out.musicxml");
+        Shell shell = mark("Jon", out, "--every");
+        assertEquals(0, shell.code(), shell.err());
+        assertEquals(List.of("d", "u"), signs(out));
+        assertEquals(
+                List.of("2 signs for 2 strokes as Jon played them, 0 questions; the part's own bow signs on these"
+                        + " strokes were replaced."),
+                Files.readAllLines(folder.resolve("out.marks.txt")));
+    }
+
+    @Test
+    void aRepeatedBarPlayedOtherwiseTheSecondTimeIsAQuestionThatTellsBoth() throws Exception {
+        writeRepeatedBar("3/4", ". . .", 2);
+        Path out = folder.resolve("out.musicxml");
+        assertEquals(0, mark("Jon", out).code());
+        assertEquals(List.of("d", "u", "d"), signs(out));
+        assertEquals(3, Files.readString(out).split(">\\?</words>", -1).length - 1);
+        assertEquals(
+                List.of(
+                        "3 signs for 3 strokes as Jon played them, 3 questions; the part's own bow signs on these strokes"
+                                + " were replaced.",
+                        "bar 1 beat 1: a question, for it was played down at 0:00.0 and up at 0:01.5.",
+                        "bar 1 beat 2: a question, for it was played up at 0:00.5 and down at 0:02.0.",
+                        "bar 1 beat 3: a question, for it was played down at 0:01.0 and up at 0:02.5."),
+                Files.readAllLines(folder.resolve("out.marks.txt")));
+    }
+
+    /** Proxymusic 4.0.3 opens the archive and finds the same notes with the signs. */
+    @Test
+    void aCompressedPartStaysCompressed() throws Exception {
+        byte[] score = Files.readAllBytes(folder.resolve("part.musicxml"));
+        Path part = folder.resolve("part.mxl");
+        Mxl.Output archive = new Mxl.Output(part.toFile());
+        archive.addFirstEntry(new RootFile("score.xml", RootFile.MUSICXML_MEDIA_TYPE));
+        archive.getOutputStream().write(score);
+        archive.close();
+        Files.writeString(take, TinyTake.JSON.replace("part.bowing.txt", "part.mxl"));
+        assertRefused(2, "let it end in NAME.mxl", mark("Jon", folder.resolve("out.musicxml")));
+        Path out = folder.resolve("out.mxl");
+        Shell shell = mark("Jon", out, "--every");
+        assertEquals(0, shell.code(), shell.err());
+        Path opened = folder.resolve("opened.xml");
+        try (Mxl.Input marked = new Mxl.Input(out.toFile())) {
+            RootFile root = marked.getRootFiles().get(0);
+            Files.copy(marked.getInputStream(marked.getEntry(root.fullPath)), opened);
+        }
+        assertEquals(List.of("d", "u", "d", "u", "d", "u"), signs(opened));
+        assertEquals(withoutMarks(folder.resolve("part.musicxml")), withoutMarks(opened));
+        try (InputStream document = Files.newInputStream(opened)) {
+            assertInstanceOf(ScorePartwise.class, Marshalling.unmarshal(document));
+        }
     }
 
     private void assertRefused(int code, String word, Shell shell) throws IOException {

@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import tuttarco.beats.TimedSpan;
 import tuttarco.bow.BowDirection;
 import tuttarco.compare.PlayedStroke;
 import tuttarco.compare.Verdict;
+import tuttarco.musicxml.StrokeMark;
 import tuttarco.score.Bar;
 import tuttarco.score.Hints;
 import tuttarco.score.Metre;
@@ -24,7 +26,6 @@ import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
 import tuttarco.score.PartSpan.Rest;
 import tuttarco.score.Reason;
-import tuttarco.score.StrokeMark;
 
 /**
  * Bars of one stroke each. A passage is a word of letters, a bar each: {@code d} and {@code u} as bowed, {@code r} a rest,
@@ -134,7 +135,41 @@ class PlayerMarkingTest {
         BowMarks differing = marks("duddu" + "u", 3, false);
         assertTrue(differing.marks().get(2).question());
         assertEquals(1, differing.questions());
-        assertEquals(2, differing.remarks().size(), differing.remarks().toString());
-        assertTrue(differing.remarks().get(0).startsWith("bar 3 beat 1 (0:02.0): a question, for it was played down"));
+        assertEquals(
+                List.of("bar 3 beat 1: a question, for it was played down at 0:02.0 and up at 0:05.0"),
+                differing.remarks());
+        assertEquals(
+                List.of("bar 1 beat 1: a question, for it was played up at 0:00.0, unclearly at 0:01.0, down at 0:02.0"
+                        + " and down at 0:03.0"),
+                marks("u?dd", 1, false).remarks());
+    }
+
+    /** The stroke's second half lies in another bar each time, as in two endings: neither keeps a sign of its own. */
+    @Test
+    void aStrokeIntoTwoEndingsHasOneSign() {
+        List<PartSpan> spans = new ArrayList<>();
+        List<Note> notes = new ArrayList<>();
+        List<PlayedStroke> played = new ArrayList<>();
+        for (int i = 0; i < 4; i += 2) {
+            MarkedStroke stroke = new MarkedStroke(
+                    new Position(i, 1),
+                    new Position(i + 1, 3),
+                    BowDirection.DOWN,
+                    new Reason.CarriedOn(new Position(0, 1)));
+            spans.add(stroke);
+            notes.add(new Note(stroke.start(), new Position(i, 3), List.of(69), false, new Written(0, 0)));
+            notes.add(new Note(new Position(i + 1, 1), stroke.end(), List.of(71), false, new Written(1 + i / 2, 0)));
+            played.add(played(new TimedSpan(i, i + 2, stroke), stroke, 'u'));
+        }
+        List<Bar> bars = Stream.of("1", "2", "1", "3")
+                .map(number -> Bar.full(number, new Metre(2, 4)))
+                .toList();
+        BowMarks marks = PlayerMarking.of(new Part("a", bars, spans, notes, Hints.NONE, List.of()), played, false);
+        assertEquals(
+                List.of(new StrokeMark(
+                        List.of(new Written(0, 0), new Written(1, 0), new Written(2, 0)),
+                        Optional.of(BowDirection.UP),
+                        false)),
+                marks.marks());
     }
 }

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
+import tuttarco.parts.Parts;
 import tuttarco.score.PartSpan.Position;
 
 /**
@@ -25,10 +26,10 @@ import tuttarco.score.PartSpan.Position;
  * names the source and says what is expected for the violin family and for viols, one word a stroke or rest: D and U marked,
  * d and u completed, then the reason ({@link #reason}); and the awkward places.
  */
-class CompletingTest {
+public class CompletingTest {
     private static final Path PASSAGES = Path.of("src/test/resources/tuttarco/score/bowing");
 
-    static List<Path> passages() throws IOException {
+    public static List<Path> passages() throws IOException {
         try (Stream<Path> files = Files.list(PASSAGES)) {
             return files.sorted().toList();
         }

@@ -17,32 +17,32 @@ import tuttarco.score.PartSpan.Position;
 import tuttarco.score.PartSpan.Rest;
 
 /** What every reader of parts does alike; the contents below stand for the same music in each form. */
-abstract class PartReaderContract {
-    abstract PartReader reader();
+public abstract class PartReaderContract {
+    protected abstract PartReader reader();
 
     /** A name that this reader reads. */
-    abstract String fileName();
+    protected abstract String fileName();
 
     /** 4/4, part "Inner Voices". Bar 1: four quarters, marked down, up, none, none. */
-    abstract String markedBar();
+    protected abstract String markedBar();
 
     /** 4/4. Bar 1: four quarters without marks. */
-    abstract String unmarkedBar();
+    protected abstract String unmarkedBar();
 
     /** 3/4. Pickup bar 0 of one quarter, then bar 1 with a dotted half; no marks. */
-    abstract String pickup();
+    protected abstract String pickup();
 
     /** 4/4. Bar 1: down for four quarters and one more in bar 2, up for one, rest for two; bar 3 rests; bar 4: a whole. */
-    abstract String heldOver();
+    protected abstract String heldOver();
 
     /** 4/4. Bar 1: a rest. */
-    abstract String onlyRests();
+    protected abstract String onlyRests();
 
-    final Part read(String content, Instrument instrument) throws InputException {
+    protected final Part read(String content, Instrument instrument) throws InputException {
         return reader().read(content.getBytes(StandardCharsets.UTF_8), fileName(), instrument);
     }
 
-    final String refusal(String content) {
+    protected final String refusal(String content) {
         InputException e = assertThrows(InputException.class, () -> read(content, Instrument.VIOLIN));
         Mutations.assertOneSentence(e);
         return e.getMessage();

@@ -11,15 +11,15 @@ import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
 
 /** A part's strokes in short. */
-final class Strokes {
+public final class Strokes {
     private Strokes() {}
 
     /** One sign a span: D and U marked, d and u completed, - a rest. */
-    static String bowing(Part part) {
+    public static String bowing(Part part) {
         return part.spans().stream().map(Strokes::sign).collect(Collectors.joining(" "));
     }
 
-    static void assertGapless(Part part) {
+    public static void assertGapless(Part part) {
         List<PartSpan> spans = part.spans();
         assertFalse(spans.isEmpty());
         assertEquals(
@@ -44,11 +44,11 @@ final class Strokes {
         return before + position.beat() - part.bars().get(position.barIndex()).firstBeat();
     }
 
-    static String sign(PartSpan span) {
+    public static String sign(PartSpan span) {
         return span instanceof MarkedStroke stroke ? sign(stroke) : "-";
     }
 
-    static String sign(MarkedStroke stroke) {
+    public static String sign(MarkedStroke stroke) {
         String sign = stroke.direction().word().substring(0, 1);
         return stroke.marked() ? sign.toUpperCase(Locale.ROOT) : sign;
     }

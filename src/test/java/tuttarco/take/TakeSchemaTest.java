@@ -73,7 +73,7 @@ class TakeSchemaTest {
     void aTakeMayChooseAPart() throws Exception {
         String choice = """
                 "part": {"file": "parts/serenade.bowing.txt", "name": "Violin II", "voice": "2", "line": "lower",
-                         "repeats": false},""";
+                         "repeats": false, "over": "parts/serenade.bowing.txt"},""";
         String chosen = TakeFolders.GOOD.replace("\"part\": \"parts/serenade.bowing.txt\",", choice);
         assertTrue(valid(chosen));
         Path file = TakeFolders.with(folder, chosen);
@@ -81,9 +81,17 @@ class TakeSchemaTest {
         assertEquals(
                 new PartChoice(Optional.of("Violin II"), Optional.of("2"), Optional.of(Line.LOWER), false),
                 take.partChoice());
+        assertEquals(Optional.of(folder.resolve("parts/serenade.bowing.txt")), take.over());
         TakeFile.write(take, file);
         assertTrue(valid(Files.readString(file)));
         assertEquals(take, TakeFile.read(file));
+        Path onlyOver = TakeFolders.with(folder, chosen.replaceFirst("\"name\"(?s:.*)false, ", ""));
+        Take over = TakeFile.read(onlyOver);
+        assertEquals(PartChoice.DEFAULT, over.partChoice());
+        TakeFile.write(over, file);
+        assertTrue(valid(Files.readString(file)));
+        assertEquals(over, TakeFile.read(file));
+        assertEquals(take.over(), over.over());
     }
 
     @Test
@@ -128,6 +136,9 @@ class TakeSchemaTest {
             "part": "parts/serenade.bowing.txt", | "part": {"file": "parts/serenade.bowing.txt", "repeats": "no"},
             "part": "parts/serenade.bowing.txt", | "part": {"file": "parts/serenade.bowing.txt", "voices": "2"},
             "part": "parts/serenade.bowing.txt", | "part": {"file": "../serenade.bowing.txt"},
+            "part": "parts/serenade.bowing.txt", | "part": {"over": "parts/serenade.bowing.txt"},
+            "part": "parts/serenade.bowing.txt", | "part": {"file": "parts/serenade.bowing.txt", "over": "../a.bowing.txt"},
+            "part": "parts/serenade.bowing.txt", | "part": {"file": "parts/serenade.bowing.txt", "over": true},
             strings.mp4          | ../strings.mp4
             strings.mp4          | parts/../strings.mp4
             strings.mp4          | /etc/hostname

@@ -1,0 +1,27 @@
+package tuttarco.musicxml;
+
+import tuttarco.bow.Instrument;
+
+/**
+ * A written pitch.
+ *
+ * @param step C to B
+ * @param alter semitones up, -1 to 1
+ * @param octave 4 begins at middle C
+ */
+public record Pitch(char step, int alter, int octave) {
+    public Pitch {
+        if (step < 'A' || step > 'G' || alter < -1 || alter > 1 || octave < 0 || octave > 9) {
+            throw new IllegalArgumentException("no pitch is written " + step + ", " + alter + ", " + octave);
+        }
+    }
+
+    /** A string of the instrument that is played open, as written in its clef (common practice, no source). */
+    public static Pitch openString(Instrument instrument) {
+        return switch (instrument) {
+            case VIOLIN, VIOLA -> new Pitch('A', 0, 4);
+            case CELLO, BASS -> new Pitch('A', 0, 3);
+            case VIOL -> new Pitch('D', 0, 4);
+        };
+    }
+}

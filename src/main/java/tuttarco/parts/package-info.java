@@ -1,0 +1,2 @@
+/** Part files of whichever kind. */
+package tuttarco.parts;
