@@ -3,7 +3,6 @@ package tuttarco.beats;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
 
@@ -112,7 +111,7 @@ record Laid(BeatMap map, double[] places) {
             int[] way = new int[cost.length];
             Arrays.fill(cost, Double.POSITIVE_INFINITY);
             boolean named = map.beginsRun(index);
-            OptionalDouble usual = pace.usualAfter(index - 1);
+            Pace.Usual usual = pace.around(index - 1);
             for (int k = 0; k < here.length; k++) {
                 for (int j = 0; j < before.length; j++) {
                     double far = WAY * Math.abs(here[k] - before[j]);

@@ -1,69 +1,76 @@
 package tuttarco.beats;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Tells a stop from beats that a list leaves out, by the pace of the beats around.
  *
- * <p>Beats left out pass at about the pace of their neighbours. From one listed beat to the next the playing must have
- * stopped if the time is more than {@link #TIMES} times too long or too short for the way, and more than {@link #LEAST_S}
- * so: even a fermata or a breath is shorter, and nobody skips bars without a stop.
+ * <p>Beats left out pass at about the pace of their neighbours, but for a fermata. From one listed beat to the next the
+ * playing must have stopped if the time is longer or shorter than that by more than {@link #LEAST_S}: nobody skips bars, or
+ * waits and goes on, without a stop.
  */
 final class Pace {
-    /** A fermata about doubles its beat, and few pieces change their tempo by more at once (common practice, no source). */
-    private static final double TIMES = 4;
+    /** How many times slower or quicker than around it a stretch may be (common practice, no source: ritardando, a new tempo). */
+    private static final double CHANGE = 1.5;
+
+    /** How many steps longer a fermata or a breath may last: it about doubles its note (common practice, no source). */
+    private static final double HELD_STEPS = 2;
 
     /** Less than this, seconds, is no stop: one can't put the bow down, say where from and begin (chosen). */
     private static final double LEAST_S = 2;
 
-    /** Ways looked at, to either side: a stop among them doesn't move their median (chosen). */
+    /** Steps looked at, to either side: a stop among them doesn't move their median (chosen). */
     private static final int AROUND = 4;
 
+    /** Shortest way of each step from beat to beat; NaN where it isn't known. */
+    private final double[] ways;
+
     private final double[] timesS;
-    /** Seconds a unit of way from each beat to the next; NaN where it isn't known. */
-    private final double[] paces;
 
     /**
      * @param ways the shortest way from each beat to the next, in any unit; NaN where it isn't known
      * @param timesS times of the beats, seconds
      */
     Pace(double[] ways, double[] timesS) {
+        this.ways = ways.clone();
         this.timesS = timesS.clone();
-        paces = new double[ways.length];
-        for (int i = 0; i < ways.length; i++) {
-            paces[i] = (timesS[i + 1] - timesS[i]) / ways[i];
-        }
     }
 
     /**
-     * Seconds a unit of way usual around beat number {@code index} and the next: the median of the ways around, the lower of
-     * two, for stops only lengthen.
+     * What is usual around a step: medians, the lower of two, for stops only lengthen.
+     *
+     * @param stepWay way of a step; NaN where nothing is known of the steps around
+     * @param secondsAWay seconds a unit of way
      */
-    OptionalDouble usualAfter(int index) {
-        List<Double> around = new ArrayList<>();
-        for (int i = Math.max(0, index - AROUND); i <= Math.min(paces.length - 1, index + AROUND); i++) {
-            if (i != index && !Double.isNaN(paces[i])) {
-                around.add(paces[i]);
-            }
-        }
-        if (around.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        Collections.sort(around);
-        return OptionalDouble.of(around.get((around.size() - 1) / 2));
+    record Usual(double stepWay, double secondsAWay) {}
+
+    /** What is usual around the step from beat number {@code index} to the next. */
+    Usual around(int index) {
+        int[] steps = IntStream.rangeClosed(Math.max(0, index - AROUND), Math.min(ways.length - 1, index + AROUND))
+                .filter(i -> i != index && !Double.isNaN(ways[i]))
+                .toArray();
+        return new Usual(
+                median(Arrays.stream(steps).mapToDouble(i -> ways[i]).toArray()),
+                median(Arrays.stream(steps)
+                        .mapToDouble(i -> takenS(i) / ways[i])
+                        .toArray()));
     }
 
     /** Whether the playing must have stopped if it went so far from beat number {@code index} to the next. */
-    boolean stopped(int index, double way, OptionalDouble usual) {
-        if (usual.isEmpty()) {
-            return false;
-        }
-        double takenS = timesS[index + 1] - timesS[index];
-        double expectedS = way * usual.getAsDouble();
-        boolean otherPace = takenS > TIMES * expectedS || expectedS > TIMES * takenS;
-        return otherPace && Math.abs(takenS - expectedS) > LEAST_S;
+    boolean stopped(int index, double way, Usual usual) {
+        double expectedS = way * usual.secondsAWay();
+        double longestS = CHANGE * expectedS + HELD_STEPS * usual.stepWay() * usual.secondsAWay();
+        boolean odd = takenS(index) > longestS || takenS(index) < expectedS / CHANGE;
+        return odd && Math.abs(takenS(index) - expectedS) > LEAST_S;
+    }
+
+    private double takenS(int index) {
+        return timesS[index + 1] - timesS[index];
+    }
+
+    private static double median(double[] values) {
+        Arrays.sort(values);
+        return values.length == 0 ? Double.NaN : values[(values.length - 1) / 2];
     }
 }
