@@ -1,9 +1,13 @@
 package tuttarco.beats;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import tuttarco.files.InputException;
 import tuttarco.score.Bar;
 import tuttarco.score.Metre;
