@@ -57,12 +57,17 @@ final class Pace {
                         .toArray()));
     }
 
-    /** Whether the playing must have stopped if it went so far from beat number {@code index} to the next. */
-    boolean stopped(int index, double way, Usual usual) {
+    /** Whether there must have been a stop, if it went so far from beat number {@code index} to the next: it took too long. */
+    boolean waited(int index, double way, Usual usual) {
         double expectedS = way * usual.secondsAWay();
         double longestS = CHANGE * expectedS + HELD_STEPS * usual.stepWay() * usual.secondsAWay();
-        boolean odd = takenS(index) > longestS || takenS(index) < expectedS / CHANGE;
-        return odd && Math.abs(takenS(index) - expectedS) > LEAST_S;
+        return takenS(index) > longestS && takenS(index) - expectedS > LEAST_S;
+    }
+
+    /** Whether so far can't have been played from beat number {@code index} to the next: there was no time for it. */
+    boolean skipped(int index, double way, Usual usual) {
+        double expectedS = way * usual.secondsAWay();
+        return way > usual.stepWay() && takenS(index) < expectedS / CHANGE && expectedS - takenS(index) > LEAST_S;
     }
 
     private double takenS(int index) {

@@ -170,6 +170,16 @@ class PartTimesTest {
     }
 
     @Test
+    void aMistypedBarIsRefusedRatherThanTakenForASkip() throws InputException {
+        Part part = part("metre 4/4\n1-40: d u d u");
+        String before = "2:1=0 2:2=0.5 2:3=1 2:4=1.5 ";
+        assertTrue(refusal(part, map(before + "33:1=2 3:2=2.5 3:3=3")).contains("bar 33 beat 1 at 2.0 s alone"));
+        Part longer = part("metre 4/4\n1-400: d u d u");
+        assertTrue(refusal(longer, map("112:1=0 112:2=0.5 112:3=1 112:4=1.5 13:1=2 113:2=2.5 113:3=3"))
+                .contains("bar 13 beat 1 at 2.0 s alone"));
+    }
+
+    @Test
     void aBeatIsNotLeftAloneByItsPace() throws InputException {
         Part part = part("metre 4/4\n1-4: d u d u");
         String before = "1:1=0 1:2=0.5 1:3=1 1:4=1.5 ";
