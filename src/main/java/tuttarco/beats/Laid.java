@@ -19,7 +19,7 @@ record Laid(BeatMap map, double[] places) {
     /** What a stop costs that the source did not name. */
     private static final double STOP = 1;
 
-    /** What a wait costs that is no stop: more than a stop, so that there is one only where a beat would be left alone. */
+    /** What going on costs where a stop is called for: more than a stop, so that it is done only for a beat left alone. */
     private static final double NO_STOP = 2;
 
     /** What a unit of way costs, either way: it decides between equal numbers of stops. */
@@ -118,8 +118,8 @@ record Laid(BeatMap map, double[] places) {
                     double stopping = costBefore[before.length + j] + far + (named ? 0 : STOP);
                     take(stopping, before.length + j, k, cost, way);
                     double onwards = here[k] - before[j];
-                    if (!named && onwards > 0 && !pace.skipped(index - 1, onwards, usual)) {
-                        double going = far + (pace.waited(index - 1, onwards, usual) ? NO_STOP : 0);
+                    if (!named && onwards > 0 && !pace.impossible(index - 1, onwards, usual)) {
+                        double going = far + (pace.stopped(index - 1, onwards, usual) ? NO_STOP : 0);
                         take(costBefore[j] + going, j, here.length + k, cost, way);
                         take(costBefore[before.length + j] + going, before.length + j, here.length + k, cost, way);
                     }

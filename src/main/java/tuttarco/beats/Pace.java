@@ -14,6 +14,9 @@ final class Pace {
     /** How many times slower or quicker than around it a stretch may be (common practice, no source: ritardando, a new tempo). */
     private static final double CHANGE = 1.5;
 
+    /** How many times quicker than around it nothing is played (chosen: no tempo changes by so much within a step). */
+    private static final double QUICKEST = 4;
+
     /** How many steps longer a fermata or a breath may last: it about doubles its note (common practice, no source). */
     private static final double HELD_STEPS = 2;
 
@@ -57,17 +60,18 @@ final class Pace {
                         .toArray()));
     }
 
-    /** Whether there must have been a stop, if it went so far from beat number {@code index} to the next: it took too long. */
-    boolean waited(int index, double way, Usual usual) {
+    /** Whether there must have been a stop, if it went so far from beat number {@code index} to the next. */
+    boolean stopped(int index, double way, Usual usual) {
         double expectedS = way * usual.secondsAWay();
         double longestS = CHANGE * expectedS + HELD_STEPS * usual.stepWay() * usual.secondsAWay();
-        return takenS(index) > longestS && takenS(index) - expectedS > LEAST_S;
+        boolean odd = takenS(index) > longestS || takenS(index) < expectedS / CHANGE;
+        return odd && Math.abs(takenS(index) - expectedS) > LEAST_S;
     }
 
     /** Whether so far can't have been played from beat number {@code index} to the next: there was no time for it. */
-    boolean skipped(int index, double way, Usual usual) {
-        double expectedS = way * usual.secondsAWay();
-        return way > usual.stepWay() && takenS(index) < expectedS / CHANGE && expectedS - takenS(index) > LEAST_S;
+    boolean impossible(int index, double way, Usual usual) {
+        boolean skips = way > usual.stepWay();
+        return skips && stopped(index, way, usual) && takenS(index) < way * usual.secondsAWay() / QUICKEST;
     }
 
     private double takenS(int index) {
