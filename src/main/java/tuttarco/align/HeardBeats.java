@@ -49,15 +49,20 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
         SoundFeatures sound = SoundFeatures.of(recording);
         List<Passage> passages = new PassageFinder(chords).passages(sound);
         requireFit(chords, sound, gain(passages));
-        List<Beat> beats = new ArrayList<>();
+        List<List<Beat>> stretches = new ArrayList<>();
+        double afterS = Double.NEGATIVE_INFINITY;
         for (Passage passage : passages) {
             Passage close = new PassageTimer(chords, sound).timed(passage);
-            add(new OnsetTimer(chords, sound).onsets(close), close, beats);
+            List<Beat> beats = beats(new OnsetTimer(chords, sound).onsets(close), close, afterS);
+            if (beats.size() >= 2) {
+                stretches.add(beats);
+                afterS = beats.get(beats.size() - 1).timeS();
+            }
         }
-        if (beats.size() < 2) {
+        if (stretches.isEmpty()) {
             throw unlike();
         }
-        return new BeatMap(beats);
+        return BeatMap.ofStretches(stretches);
     }
 
     private void requireFit(PartChords chords, SoundFeatures sound, double gain)
@@ -80,11 +85,13 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
                 + Plain.text(part.name()) + "; check that it is the right part, or give the beats as a list.");
     }
 
-    /** Adds a passage's beats, as far as they come after those already there. */
-    private void add(List<Onset> onsets, Passage passage, List<Beat> beats) {
+    /** A passage's beats, as far as they come after {@code afterS} and after each other. */
+    private List<Beat> beats(List<Onset> onsets, Passage passage, double afterS) {
+        List<Beat> beats = new ArrayList<>();
         if (onsets.size() < 2) {
-            return;
+            return beats;
         }
+        double lastS = afterS;
         double lastQuarters = passage.quarters()[passage.quarters().length - 1];
         int next = 1;
         for (PartRuler.Mark mark : new PartRuler(part).beats()) {
@@ -95,14 +102,17 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
                 next++;
             }
             Onset found = between(onsets.get(next - 1), onsets.get(next), mark.quarters());
-            if (beats.isEmpty() || found.timeS() > beats.get(beats.size() - 1).timeS()) {
+            if (found.timeS() > lastS) {
+                lastS = found.timeS();
                 beats.add(new Beat(
                         part.bars().get(mark.position().barIndex()).number(),
                         (int) mark.position().beat(),
                         found.timeS(),
-                        OptionalDouble.of(found.stderrS())));
+                        OptionalDouble.of(found.stderrS()),
+                        Beat.SOUND));
             }
         }
+        return beats;
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tuttarco.beats.BeatMap;
+import tuttarco.beats.ListedOrder;
 import tuttarco.beats.PartTimes;
 import tuttarco.beats.TimedSpan;
 import tuttarco.compare.CompareSettings;
@@ -64,9 +65,14 @@ public final class Analysis {
             throws InputException, NothingSeenException, InterruptedException {
         Take take = TakeFile.read(takeFile);
         Optional<Part> part = TakeParts.part(take);
-        Optional<BeatMap> beats = TakeParts.beatsUnlessLed(take, part);
-        List<TimedSpan> marked =
-                part.isPresent() && beats.isPresent() ? PartTimes.timed(part.get(), beats.get()) : List.of();
+        Optional<BeatMap> listed = TakeParts.beatsUnlessLed(take, part);
+        Optional<PartTimes> times = part.isPresent() && listed.isPresent()
+                ? Optional.of(PartTimes.of(part.get(), listed.get()))
+                : Optional.empty();
+        Optional<BeatMap> beats = times.isEmpty() && listed.isPresent()
+                ? Optional.of(ListedOrder.withRuns(listed.get()))
+                : times.map(PartTimes::beats);
+        List<TimedSpan> marked = times.map(PartTimes::spans).orElse(List.of());
         requireSeatsInside(take);
 
         SectionReading read = sectionReader.read(take.video(), take.players(), progress);

@@ -56,7 +56,7 @@ public final class PartMarking {
                 .findFirst()
                 .orElseThrow();
         List<TimedSpan> begun = times.spans().stream()
-                .filter(s -> times.secondsAt(s.span().start()).isPresent())
+                .filter(s -> times.secondsAt(s.span().start()).contains(s.startS()))
                 .toList();
         BowMarks marks = PlayerMarking.of(part, PlayedStrokes.of(played.strokes(), begun, compareSettings), every);
         return new MarkedPart(

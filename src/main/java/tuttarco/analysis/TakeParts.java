@@ -63,12 +63,4 @@ public final class TakeParts {
                 + " compare with."));
         return new HeardBeats(heard, take.video());
     }
-
-    /** What a list of beats calls their source. */
-    public static String beatSource(Take take) {
-        if (take.beats() instanceof BeatsGiven.Listed) {
-            return "list";
-        }
-        return take.beats() instanceof BeatsGiven.Steady ? "tempo" : "sound";
-    }
 }

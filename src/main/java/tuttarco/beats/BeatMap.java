@@ -1,17 +1,30 @@
 package tuttarco.beats;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where the beats lie in the recording, in time order, strictly increasing, at least two.
+ * Where the beats lie in the recording, in time order, strictly increasing.
  *
- * <p>The last beat lasts as long as the one before it.
+ * <p>The last beat of a run lasts as long as the one before it, at most until the next run begins; between runs nobody
+ * plays the part.
+ *
+ * @param runs the stretches played without a stop, one after the other; together they hold every beat
  */
-public record BeatMap(List<Beat> beats) {
+public record BeatMap(List<Beat> beats, List<Run> runs) {
     public BeatMap {
         beats = List.copyOf(beats);
-        if (beats.size() < 2) {
-            throw new IllegalArgumentException("at least two beats are needed to know how long a beat is");
+        runs = List.copyOf(runs);
+        int next = 0;
+        for (Run run : runs) {
+            if (run.firstIndex() != next) {
+                throw new IllegalArgumentException("runs follow each other, but one begins at beat " + run.firstIndex()
+                        + " where " + next + " is next");
+            }
+            next = run.lastIndex() + 1;
+        }
+        if (next != beats.size() || runs.isEmpty()) {
+            throw new IllegalArgumentException("runs hold all beats, not " + next + " of " + beats.size());
         }
         for (int i = 1; i < beats.size(); i++) {
             if (!(beats.get(i).timeS() > beats.get(i - 1).timeS())) {
@@ -22,16 +35,80 @@ public record BeatMap(List<Beat> beats) {
         }
     }
 
+    /** Beats played without a stop. */
+    public BeatMap(List<Beat> beats) {
+        this(beats, List.of(new Run(0, beats.size() - 1)));
+    }
+
+    /** Stretches of beats with a stop after each, at least two beats in each. */
+    public static BeatMap ofStretches(List<List<Beat>> stretches) {
+        List<Run> runs = new ArrayList<>();
+        int next = 0;
+        for (List<Beat> stretch : stretches) {
+            runs.add(new Run(next, next + stretch.size() - 1));
+            next += stretch.size();
+        }
+        return new BeatMap(stretches.stream().flatMap(List::stream).toList(), runs);
+    }
+
     /** Whether these are beats of bars; they are strokes of the leader's otherwise. */
     public boolean inBars() {
         return beats.get(0).inBar();
     }
 
-    /** When beat number {@code index} ends, seconds: where the next begins, or as long after it as the last interval. */
-    public double endS(int index) {
-        if (index + 1 < beats.size()) {
-            return beats.get(index + 1).timeS();
+    /** Whether the playing stopped between the first beat and the last. */
+    public boolean stops() {
+        return runs.size() > 1;
+    }
+
+    /** The run that holds beat number {@code index}. */
+    public Run runOf(int index) {
+        int low = 0;
+        int high = runs.size() - 1;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (index <= runs.get(middle).lastIndex()) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
         }
-        return 2 * beats.get(index).timeS() - beats.get(index - 1).timeS();
+        return runs.get(low);
+    }
+
+    /** When beat number {@code index} ends, seconds: where the next of its run begins, or as {@link #endS(Run)} says. */
+    public double endS(int index) {
+        Run run = runOf(index);
+        return index < run.lastIndex() ? beats.get(index + 1).timeS() : endS(run);
+    }
+
+    /** When a run ends, seconds: its last beat lasts as long as the one before it, or until the next run begins. */
+    public double endS(Run run) {
+        int last = run.lastIndex();
+        double endS = 2 * beats.get(last).timeS() - beats.get(last - 1).timeS();
+        return last + 1 < beats.size() ? Math.min(endS, beats.get(last + 1).timeS()) : endS;
+    }
+
+    /** Whether a time, seconds, lies in a stop: after the end of one run and before the next. */
+    public boolean stopped(double timeS) {
+        return runs.stream()
+                .anyMatch(run -> run.lastIndex() + 1 < beats.size()
+                        && endS(run) <= timeS
+                        && timeS < beats.get(run.lastIndex() + 1).timeS());
+    }
+
+    /** Whether a run begins with beat number {@code index}. */
+    public boolean beginsRun(int index) {
+        return runOf(index).firstIndex() == index;
+    }
+
+    /** Whether a bar begins with beat number {@code index}, or goes on with it after a stop. */
+    public boolean beginsBar(int index) {
+        if (beginsRun(index)) {
+            return true;
+        }
+        Beat beat = beats.get(index);
+        Beat before = beats.get(index - 1);
+        return !beat.bar().equals(before.bar()) || beat.beat() <= before.beat();
     }
 }

@@ -1,7 +1,9 @@
 package tuttarco.beats;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
 import tuttarco.score.Bar;
@@ -14,11 +16,14 @@ public final class PartRuler {
     /** Where each bar begins, and one entry more for the end of the last. */
     private final double[] startQuarters;
 
+    private final Map<String, List<Integer>> barsByNumber = new HashMap<>();
+
     public PartRuler(Part part) {
         bars = part.bars();
         startQuarters = new double[bars.size() + 1];
         for (int i = 0; i < bars.size(); i++) {
             Bar bar = bars.get(i);
+            barsByNumber.computeIfAbsent(bar.number(), n -> new ArrayList<>()).add(i);
             startQuarters[i + 1] =
                     startQuarters[i] + bar.lengthBeats() * bar.metre().quartersPerBeat();
         }
@@ -56,20 +61,20 @@ public final class PartRuler {
     }
 
     /**
-     * The index of the first bar, from {@code fromBar} on, that has the beat's number, holds the beat and lets it lie after
-     * {@code afterQuarters}.
+     * Every place the beat may lie on: once for each bar of its number that holds it, rising.
      *
      * @throws InputException if there is none
      */
-    int barOf(Beat beat, int fromBar, double afterQuarters) throws InputException {
-        for (int i = fromBar; i < bars.size(); i++) {
-            if (bars.get(i).number().equals(beat.bar())
-                    && holds(bars.get(i), beat.beat())
-                    && quarters(new Position(i, beat.beat())) > afterQuarters) {
-                return i;
-            }
+    double[] places(Beat beat) throws InputException {
+        double[] places = barsByNumber.getOrDefault(beat.bar(), List.of()).stream()
+                .filter(i -> holds(bars.get(i), beat.beat()))
+                .mapToDouble(i -> quarters(new Position(i, beat.beat())))
+                .distinct()
+                .toArray();
+        if (places.length == 0) {
+            throw new InputException(whyNot(beat));
         }
-        throw new InputException(whyNot(beat));
+        return places;
     }
 
     private static boolean holds(Bar bar, int beat) {
@@ -78,16 +83,12 @@ public final class PartRuler {
 
     private String whyNot(Beat beat) {
         String name = Plain.text(beat.spoken());
-        List<Bar> named =
-                bars.stream().filter(bar -> bar.number().equals(beat.bar())).toList();
+        List<Integer> named = barsByNumber.getOrDefault(beat.bar(), List.of());
         if (named.isEmpty()) {
             return "the beats name " + name + ", but the part has no bar " + Plain.text(beat.bar())
                     + "; number the bars of the beats as they are printed in the part";
         }
-        if (named.stream().noneMatch(bar -> holds(bar, beat.beat()))) {
-            return "the beats name " + name + ", but that bar of the part has no such beat in "
-                    + named.get(0).metre() + "; correct the beats or the part's metre";
-        }
-        return "the beats name " + name + " after a later place of the part; list the beats in the order of the part";
+        return "the beats name " + name + ", but that bar of the part has no such beat in "
+                + bars.get(named.get(0)).metre() + "; correct the beats or the part's metre";
     }
 }

@@ -1,6 +1,8 @@
 package tuttarco.beats;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.OptionalDouble;
 import tuttarco.files.InputException;
 import tuttarco.score.Part;
 
@@ -14,6 +16,9 @@ import tuttarco.score.Part;
  */
 public record SteadyTempo(Part part, double tempoBpm, double startS) implements BeatSource {
     private static final double SECONDS_A_MINUTE = 60;
+
+    /** What is rounded to whole units errs evenly within half a unit: its standard deviation is the unit over this. */
+    private static final double ROUNDING = Math.sqrt(12);
 
     public SteadyTempo {
         if (!(tempoBpm >= 10 && tempoBpm <= 1000)) {
@@ -33,11 +38,23 @@ public record SteadyTempo(Part part, double tempoBpm, double startS) implements 
                         .map(mark -> new Beat(
                                 part.bars().get(mark.position().barIndex()).number(),
                                 (int) mark.position().beat(),
-                                startS + mark.quarters() * quarterS))
+                                startS + mark.quarters() * quarterS,
+                                OptionalDouble.of(stderrS(mark.quarters() * quarterS)),
+                                Beat.TEMPO))
                         .toList();
         if (beats.size() < 2) {
             throw new InputException("the part is shorter than two beats, too short for a tempo; give more of it");
         }
         return new BeatMap(beats);
+    }
+
+    private double stderrS(double sinceStartS) {
+        return Math.hypot(lastDigit(startS), sinceStartS * lastDigit(tempoBpm) / tempoBpm) / ROUNDING;
+    }
+
+    /** The unit of a figure's last decimal, 1 for a whole number: {@code 0.01} of {@code 1.84}. */
+    private static double lastDigit(double figure) {
+        int decimals = BigDecimal.valueOf(figure).stripTrailingZeros().scale();
+        return BigDecimal.ONE.scaleByPowerOfTen(-Math.max(0, decimals)).doubleValue();
     }
 }

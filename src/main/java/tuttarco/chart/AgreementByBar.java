@@ -20,6 +20,7 @@ import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
+import tuttarco.beats.BeatMap;
 import tuttarco.compare.BarAgreement;
 import tuttarco.stats.Interval;
 
@@ -33,10 +34,12 @@ public final class AgreementByBar implements Chart {
     private static final int MOST_NAMED = 4;
 
     private final List<BarAgreement> bars;
+    private final BeatMap beats;
 
-    /** The bars in the order played, at least one. */
-    public AgreementByBar(List<BarAgreement> bars) {
+    /** The bars of the beats in the order played, at least one. */
+    public AgreementByBar(List<BarAgreement> bars, BeatMap beats) {
         this.bars = List.copyOf(bars);
+        this.beats = beats;
         if (this.bars.isEmpty()) {
             throw new IllegalArgumentException("without bars there is nothing to draw");
         }
@@ -68,7 +71,8 @@ public final class AgreementByBar implements Chart {
     @Override
     public String help() {
         return "Each point is the share of readable bows that went as marked in a bar; its whisker is the 95 % interval "
-                + "(Wilson), long where few bows could be read. A dash means that nothing in the bar could be judged.";
+                + "(Wilson), long where few bows could be read. A dash means that nothing in the bar could be judged."
+                + (beats.stops() ? " A line stands where the playing stopped." : "");
     }
 
     @Override
@@ -93,6 +97,9 @@ public final class AgreementByBar implements Chart {
         for (int i = 0; i < bars.size(); i++) {
             if (bars.get(i).judged() == 0) {
                 plot.addAnnotation(dash(i));
+            }
+            if (i > 0 && beats.beginsRun(bars.get(i).firstIndex())) {
+                plot.addDomainMarker(new ValueMarker(i - 0.5, Look.PALETTE.ink(), Look.MIDDLING), Layer.BACKGROUND);
             }
         }
         return Look.chart(title(), plot);
@@ -172,18 +179,19 @@ public final class AgreementByBar implements Chart {
 
     @Override
     public ChartTable table() {
-        List<List<String>> rows = bars.stream().map(AgreementByBar::row).toList();
+        List<List<String>> rows = bars.stream().map(this::row).toList();
         return new ChartTable(
                 "Agreement with the marking, bar by bar",
-                List.of("Bar", "As marked", "Judged", "Share", "95 % interval"),
+                List.of("Bar", "Time", "As marked", "Judged", "Share", "95 % interval"),
                 rows);
     }
 
-    private static List<String> row(BarAgreement bar) {
+    private List<String> row(BarAgreement bar) {
         String interval = bar.interval()
                 .map(i -> Math.round(100 * i.low()) + "–" + Words.percent(i.high()))
                 .orElse("–");
         String share = bar.judged() == 0 ? "not judged" : Words.percent(share(bar));
-        return List.of(bar.bar(), Integer.toString(bar.with()), Integer.toString(bar.judged()), share, interval);
+        String time = Words.clock(beats.beats().get(bar.firstIndex()).timeS());
+        return List.of(bar.bar(), time, Integer.toString(bar.with()), Integer.toString(bar.judged()), share, interval);
     }
 }

@@ -29,7 +29,7 @@ public record BarRun(String bar, int firstIndex, int lastIndex) {
         List<Beat> beats = map.beats();
         int start = 0;
         for (int i = 1; i <= beats.size(); i++) {
-            if (i == beats.size() || startsBar(beats.get(i - 1), beats.get(i))) {
+            if (i == beats.size() || map.beginsBar(i)) {
                 runs.add(new BarRun(beats.get(start).bar(), start, i - 1));
                 start = i;
             }
@@ -42,9 +42,5 @@ public record BarRun(String bar, int firstIndex, int lastIndex) {
                 .mapToObj(first ->
                         new BarRun(Integer.toString(first + 1), first, Math.min(count, first + STROKES_TOGETHER) - 1))
                 .toList();
-    }
-
-    private static boolean startsBar(Beat before, Beat beat) {
-        return !beat.bar().equals(before.bar()) || beat.beat() <= before.beat();
     }
 }

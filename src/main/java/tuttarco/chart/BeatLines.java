@@ -11,8 +11,9 @@ import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
 import tuttarco.beats.BeatMap;
+import tuttarco.beats.Run;
 
-/** The beats behind a row of the bow chart, heavier where a bar begins; two paths, so that files stay small. */
+/** The beats behind a row of the bow chart, heavier where a bar begins or the playing stops; two paths, so that files stay small. */
 final class BeatLines extends AbstractXYAnnotation {
     private final transient BeatMap beats;
 
@@ -37,14 +38,22 @@ final class BeatLines extends AbstractXYAnnotation {
             for (int b = bar.firstIndex(); b <= bar.lastIndex(); b++) {
                 double timeS = beats.beats().get(b).timeS();
                 if (timeAxis.getRange().contains(timeS)) {
-                    double x = time.x(timeS);
-                    (b == bar.firstIndex() ? barLines : others)
-                            .append(new Line2D.Double(x, area.getMinY(), x, area.getMaxY()), false);
+                    (b == bar.firstIndex() ? barLines : others).append(line(time.x(timeS), area), false);
                 }
+            }
+        }
+        for (Run run : beats.runs()) {
+            double endS = beats.endS(run);
+            if (beats.stopped(endS) && timeAxis.getRange().contains(endS)) {
+                barLines.append(line(time.x(endS), area), false);
             }
         }
         draw(g, others, Look.PALETTE.rule(), Look.HAIRLINE);
         draw(g, barLines, Look.PALETTE.secondary(), Look.MIDDLING);
+    }
+
+    private static Line2D line(double x, Rectangle2D area) {
+        return new Line2D.Double(x, area.getMinY(), x, area.getMaxY());
     }
 
     private static void draw(Graphics2D g, Path2D lines, Color colour, BasicStroke stroke) {

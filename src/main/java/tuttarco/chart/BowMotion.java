@@ -64,7 +64,7 @@ public final class BowMotion implements Chart {
             return name + ": the arm was read for " + Words.percent(readShare()) + " of the take";
         }
         String more = spots.size() == 1 ? "" : ", and " + Words.count(spots.size() - 1, "time") + " more";
-        return name + " " + Words.turned(spots.get(0)) + more;
+        return name + " " + Words.turned(spots.get(0), beats) + more;
     }
 
     private double readShare() {

@@ -28,8 +28,7 @@ public final class SectionByBeat implements Chart {
         this.reference = reference;
         this.bowing = bowing;
         this.rows = rows(comparison, reference);
-        this.systems =
-                Systems.of(BarRun.of(comparison.beats()), comparison.players().size(), rows.size());
+        this.systems = Systems.of(comparison.beats(), comparison.players().size(), rows.size());
     }
 
     private static List<SectionPlot.Row> rows(Comparison comparison, Against reference) {
@@ -74,7 +73,7 @@ public final class SectionByBeat implements Chart {
         }
         Divergence first = spots.get(0);
         String more = spots.size() == 1 ? "" : "; " + Words.count(spots.size() - 1, "more spot");
-        return Words.names(first.players()) + " " + Words.turned(first) + more;
+        return Words.names(first.players()) + " " + Words.turned(first, comparison.beats()) + more;
     }
 
     private boolean judged() {
@@ -90,7 +89,10 @@ public final class SectionByBeat implements Chart {
                 + "; the sign is the way the bow went. A filled cell with a cut corner and "
                 + "a heavy sign went against " + (reference == Against.MARKING ? "the marking" : "the leader")
                 + "; a dotted cell was too unsure to judge; a short dash was not seen; an empty cell had nothing to "
-                + "compare with. The leader is underlined.";
+                + "compare with. The leader is underlined."
+                + (comparison.beats().stops()
+                        ? " After each stop a new line begins, with the time in the clip before it."
+                        : "");
     }
 
     @Override
@@ -105,20 +107,21 @@ public final class SectionByBeat implements Chart {
 
     @Override
     public JFreeChart draw() {
-        return Look.chart(title(), new SectionPlot(rows, systems));
+        return Look.chart(title(), new SectionPlot(rows, systems, comparison.beats()));
     }
 
     @Override
     public ChartTable table() {
         boolean inBars = comparison.beats().inBars();
-        List<String> headings = new ArrayList<>(inBars ? List.of("Bar", "Beat") : List.of("Stroke", "Time"));
+        List<String> headings = new ArrayList<>(inBars ? List.of("Bar", "Beat", "Time") : List.of("Stroke", "Time"));
         rows.forEach(r -> headings.add(r.name()));
         List<List<String>> lines = new ArrayList<>();
         for (int i = 0; i < comparison.beats().beats().size(); i++) {
             List<String> line = new ArrayList<>();
             Beat beat = comparison.beats().beats().get(i);
             String number = Integer.toString(beat.beat());
-            line.addAll(inBars ? List.of(beat.bar(), number) : List.of(number, Words.clock(beat.timeS())));
+            String time = Words.clock(beat.timeS());
+            line.addAll(inBars ? List.of(beat.bar(), number, time) : List.of(number, time));
             for (SectionPlot.Row row : rows) {
                 line.add(row.cells().get(i).spoken());
             }

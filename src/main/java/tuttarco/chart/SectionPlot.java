@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.PlotState;
+import tuttarco.beats.BeatMap;
 import tuttarco.bow.BowDirection;
 import tuttarco.seats.Player;
 
@@ -32,10 +33,12 @@ final class SectionPlot extends Plot {
 
     private final transient List<Row> rows;
     private final transient Systems systems;
+    private final transient BeatMap beats;
 
-    SectionPlot(List<Row> rows, Systems systems) {
+    SectionPlot(List<Row> rows, Systems systems, BeatMap beats) {
         this.rows = List.copyOf(rows);
         this.systems = systems;
+        this.beats = beats;
     }
 
     @Override
@@ -60,6 +63,17 @@ final class SectionPlot extends Plot {
         drawCells(g, system, x0, y0);
         drawRows(g, left, x0, x1, y0);
         drawBars(g, system, x0, y0);
+        if (beats.stops() && beats.beginsRun(system.get(0).firstIndex())) {
+            drawTime(g, system.get(0).firstIndex(), left, x0, y0 - Systems.BAR_NUMBERS_PX / 2.0 + 1);
+        }
+    }
+
+    /** The time in the clip at which a run begins. */
+    private void drawTime(Graphics2D g, int index, double left, double x0, double middle) {
+        String time = "from " + Words.clock(beats.beats().get(index).timeS());
+        double right = x0 - 2 * Look.STEP_PX;
+        g.setPaint(Look.PALETTE.secondary());
+        Look.textEndingAt(g, time, Look.semibold(Look.SMALL_PX), right, middle, right - left);
     }
 
     private void drawCells(Graphics2D g, List<BarRun> system, double x0, double y0) {

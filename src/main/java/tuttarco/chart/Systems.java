@@ -2,9 +2,11 @@ package tuttarco.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import tuttarco.beats.BeatMap;
+import tuttarco.beats.Run;
 
 /**
- * The section chart's measures: bars broken into systems as on a printed page. Lengths are pixels.
+ * The section chart's measures: bars broken into systems as on a printed page, a new one after each stop. Lengths are pixels.
  *
  * @param systems the bars of each system
  */
@@ -22,13 +24,24 @@ record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, in
     private static final int BEATS = 32;
     private static final int BEATS_LARGE = 64;
 
-    static Systems of(List<BarRun> bars, int players, int rows) {
+    static Systems of(BeatMap beats, int players, int rows) {
         boolean large = players > LARGE_SECTION;
         int mostBars = large ? 2 * BARS : BARS;
         int mostBeats = large ? BEATS_LARGE : BEATS;
+        List<BarRun> bars = BarRun.of(beats);
+        List<List<BarRun>> systems = new ArrayList<>();
+        for (Run run : beats.runs()) {
+            systems.addAll(even(
+                    bars.stream().filter(bar -> run.holds(bar.firstIndex())).toList(), mostBars, mostBeats));
+        }
+        return new Systems(List.copyOf(systems), large ? 18 : 30, large ? 18 : 26, rows);
+    }
+
+    /** Bars played without a stop, about as many in every system. */
+    private static List<List<BarRun>> even(List<BarRun> bars, int mostBars, int mostBeats) {
         int needed = broken(bars, mostBars, mostBeats).size();
         int evenly = (bars.size() + needed - 1) / needed;
-        return new Systems(broken(bars, evenly, mostBeats), large ? 18 : 30, large ? 18 : 26, rows);
+        return broken(bars, evenly, mostBeats);
     }
 
     private static List<List<BarRun>> broken(List<BarRun> bars, int mostBars, int mostBeats) {

@@ -86,16 +86,20 @@ public final class Words {
                 : labels.stream().limit(last).collect(Collectors.joining(", ")) + " and " + labels.get(last);
     }
 
-    /** {@code turned in bars 3-4}; without a marking {@code went against the leader in bars 3-4}. */
-    public static String turned(Divergence divergence) {
+    /**
+     * {@code turned in bars 3-4}; without a marking {@code went against the leader in bars 3-4}. Where the playing stopped,
+     * bars may have been played again, so that the time is told too: {@code turned in bars 3-4 (0:42.3)}.
+     */
+    public static String turned(Divergence divergence, BeatMap beats) {
         Beat first = divergence.first();
         Beat last = divergence.last();
         String where = first.inBar()
                 ? " in " + bars(first.bar(), last.bar())
                 : " in " + (first.beat() == last.beat() ? "stroke " : "strokes ") + numbers(first, last);
+        String when = beats.stops() ? " (" + clock(first.timeS()) + ")" : "";
         return switch (divergence.against()) {
-            case MARKING -> "turned" + where;
-            case LEADER -> "went against the leader" + where;
+            case MARKING -> "turned" + where + when;
+            case LEADER -> "went against the leader" + where + when;
         };
     }
 

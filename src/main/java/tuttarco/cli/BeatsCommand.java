@@ -41,7 +41,7 @@ final class BeatsCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Take take = TakeFile.read(takeFile);
         BeatMap beats = TakeParts.beats(take, TakeParts.part(take)).beats();
-        WholeFile.write(out, BeatList.csv(beats, TakeParts.beatSource(take)).getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(out, BeatList.csv(beats).getBytes(StandardCharsets.UTF_8));
         speaking.say(spec.commandLine().getOut(), "Beats written to " + out);
         return ExitCode.DONE.number();
     }

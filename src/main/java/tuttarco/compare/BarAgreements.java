@@ -3,7 +3,6 @@ package tuttarco.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.stats.Interval;
 import tuttarco.stats.ProportionInterval;
@@ -16,17 +15,12 @@ final class BarAgreements {
         List<BarAgreement> bars = new ArrayList<>();
         int first = 0;
         for (int next = 1; next <= beats.beats().size(); next++) {
-            if (next == beats.beats().size()
-                    || newBar(beats.beats().get(next - 1), beats.beats().get(next))) {
+            if (next == beats.beats().size() || beats.beginsBar(next)) {
                 bars.add(bar(beats.beats().get(first).bar(), first, next - 1, readings, level));
                 first = next;
             }
         }
         return bars;
-    }
-
-    private static boolean newBar(Beat before, Beat beat) {
-        return !beat.bar().equals(before.bar()) || beat.beat() <= before.beat();
     }
 
     private static BarAgreement bar(

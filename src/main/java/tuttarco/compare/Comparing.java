@@ -1,5 +1,6 @@
 package tuttarco.compare;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
+import tuttarco.beats.Run;
 import tuttarco.beats.TimedSpan;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.seats.Player;
@@ -21,7 +23,7 @@ import tuttarco.strokes.Stroke;
  * <p>A player's constant delay is taken off before judging ({@link Delay}), so that who plays late is not called turned.
  * Against the marking and against the leader are separate questions: when the leader leaves the marking, he or she is
  * against the marking and the section that stays is against the leader; when a player leaves both, both are said.
- * Divergences come in the order of their first beats.
+ * Divergences come in the order of their first beats. What is done in a stop between two runs is nobody's business.
  */
 public final class Comparing {
     private final BeatMap beats;
@@ -168,15 +170,20 @@ public final class Comparing {
 
     private List<Divergence> divergences(
             List<Compared> compared, Function<Compared, List<Judgement>> judgements, Against against) {
-        List<Divergences.Stretch> stretches = compared.stream()
-                .flatMap(c -> Divergences.of(c.player(), judgements.apply(c), settings.leastBeats()).stream())
-                .toList();
-        return Divergences.joined(stretches, beats, against);
+        List<Divergence> divergences = new ArrayList<>();
+        for (Run run : beats.runs()) {
+            List<Divergences.Stretch> stretches = compared.stream()
+                    .flatMap(c -> Divergences.of(c.player(), judgements.apply(c), run, settings.leastBeats()).stream())
+                    .toList();
+            divergences.addAll(Divergences.joined(stretches, beats, against));
+        }
+        return divergences;
     }
 
     private List<Lag> lags(List<Reading> section) {
         return leader.stream()
-                .flatMap(l -> section.stream().filter(r -> !r.player().leader()).map(r -> Lags.of(r, l, settings)))
+                .flatMap(l ->
+                        section.stream().filter(r -> !r.player().leader()).map(r -> Lags.of(r, l, beats, settings)))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import tuttarco.beats.BeatMap;
+import tuttarco.beats.Run;
 import tuttarco.seats.Player;
 
 /**
@@ -14,6 +15,8 @@ import tuttarco.seats.Player;
  *
  * <p>Players who left at the same time, first and last beats no more than one apart, share one divergence: its first and
  * last beat are the medians of theirs (the wider where two are in the middle), its confidence the mean.
+ *
+ * <p>All within one run: nothing goes on over a stop.
  */
 final class Divergences {
     /** How far apart, beats, two players' first (or last) beats may lie to be one divergence (chosen). */
@@ -39,10 +42,11 @@ final class Divergences {
         }
     }
 
-    static List<Stretch> of(Player player, List<Judgement> beats, int leastBeats) {
+    /** One player's stretches within a run; judgements of all beats of the map. */
+    static List<Stretch> of(Player player, List<Judgement> beats, Run within, int leastBeats) {
         List<Stretch> stretches = new ArrayList<>();
         List<Integer> run = new ArrayList<>();
-        for (int i = 0; i < beats.size(); i++) {
+        for (int i = within.firstIndex(); i <= within.lastIndex(); i++) {
             Verdict verdict = beats.get(i).verdict();
             boolean tooFar = !run.isEmpty() && i - run.get(run.size() - 1) > LONGEST_DOUBT_BEATS + 1;
             if (verdict == Verdict.WITH || tooFar) {
@@ -72,7 +76,7 @@ final class Divergences {
         to.add(goesOn ? to.remove(to.size() - 1).upTo(stretch) : stretch);
     }
 
-    /** Joins what players did together; {@code stretches} come, and players leave, in section order. */
+    /** Joins what players did together within a run; {@code stretches} come, and players leave, in section order. */
     static List<Divergence> joined(List<Stretch> stretches, BeatMap beats, Divergence.Against against) {
         List<List<Stretch>> groups = new ArrayList<>();
         stretches.stream()

@@ -2,6 +2,7 @@ package tuttarco.demo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.score.Bar;
@@ -30,7 +31,7 @@ record Tempo(Part part, double beatsPerMinute, double startS) {
         for (int i = 0; i < part.bars().size(); i++) {
             Bar bar = part.bars().get(i);
             for (int beat = 1; beat <= bar.lengthBeats(); beat++) {
-                beats.add(new Beat(bar.number(), beat, timeS(new Position(i, beat))));
+                beats.add(new Beat(bar.number(), beat, timeS(new Position(i, beat)), OptionalDouble.of(0), Beat.TEMPO));
             }
         }
         return new BeatMap(beats);

@@ -22,7 +22,8 @@ import tuttarco.score.PartSpan.MarkedStroke;
 import tuttarco.score.PartSpan.Position;
 
 /**
- * Chooses the bow signs that say what a player did.
+ * Chooses the bow signs that say what a player did. Of a place that was taken again after a stop the last certain playing
+ * counts ({@link Retakes}).
  *
  * <p>Strokes that the file writes once but that were played several times have the direction of their first certain
  * reading; where certain readings differ, the stroke is a question, told once with what each playing did. A reader needs a sign where the player begins, after a
@@ -54,8 +55,14 @@ public final class PlayerMarking {
      * @param every a sign on every stroke, also where none is needed
      */
     public static BowMarks of(Part part, List<PlayedStroke> played, boolean every) {
-        PlayerMarking marking = new PlayerMarking(part, played);
-        return new BowMarks(marking.marks(every), marking.remarks(played));
+        Retakes retakes = Retakes.of(played);
+        PlayerMarking marking = new PlayerMarking(part, retakes.counted());
+        List<String> remarks = marking.remarks(retakes.counted());
+        retakes.replaced()
+                .forEach(stroke -> remarks.add(Places.spoken(
+                                part, stroke.marked().start(), stroke.timed().startS())
+                        + ": played " + word(stroke) + " here, but otherwise when it was taken again, which counts"));
+        return new BowMarks(marking.marks(every), remarks);
     }
 
     private List<StrokeMark> marks(boolean every) {

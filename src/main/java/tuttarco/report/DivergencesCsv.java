@@ -9,7 +9,10 @@ import org.apache.commons.csv.CSVPrinter;
 import tuttarco.compare.Divergence;
 import tuttarco.seats.Player;
 
-/** {@code divergences.csv}: one line a divergence in the order played; several players are joined by {@code "; "}. */
+/**
+ * {@code divergences.csv}: one line a divergence in the order played; several players are joined by {@code "; "}. The times
+ * are those at which the first and the last beat begin: they tell which playing of a bar it was.
+ */
 public final class DivergencesCsv implements Output {
     @Override
     public String name() {
@@ -20,7 +23,16 @@ public final class DivergencesCsv implements Output {
     public void write(AnalysedTake take, Path folder) throws IOException {
         try (Writer out = Files.newBufferedWriter(folder.resolve(name()));
                 CSVPrinter csv = CsvText.printer(
-                        out, "first_bar", "first_beat", "last_bar", "last_beat", "players", "against", "confidence")) {
+                        out,
+                        "first_bar",
+                        "first_beat",
+                        "last_bar",
+                        "last_beat",
+                        "players",
+                        "against",
+                        "confidence",
+                        "first_time_s",
+                        "last_time_s")) {
             for (Divergence d : take.comparison().divergences()) {
                 String players = d.players().stream().map(Player::label).collect(Collectors.joining("; "));
                 csv.printRecord(
@@ -30,7 +42,9 @@ public final class DivergencesCsv implements Output {
                         d.last().beat(),
                         CsvText.label(players),
                         d.against().word(),
-                        CsvText.share(d.confidence()));
+                        CsvText.share(d.confidence()),
+                        CsvText.seconds(d.first().timeS()),
+                        CsvText.seconds(d.last().timeS()));
             }
         }
     }

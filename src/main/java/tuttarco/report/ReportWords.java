@@ -75,8 +75,10 @@ final class ReportWords {
     }
 
     private String length() {
+        int stops = comparison.beats().runs().size() - 1;
+        String stopped = stops == 0 ? "" : " with " + Words.count(stops, "stop");
         return comparison.beats().inBars()
-                ? Words.count(BarRun.of(comparison.beats()).size(), "bar")
+                ? Words.count(BarRun.of(comparison.beats()).size(), "bar") + stopped
                 : Words.count(comparison.beats().beats().size(), "stroke") + " of the leader";
     }
 

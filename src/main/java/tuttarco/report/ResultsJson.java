@@ -229,7 +229,6 @@ public final class ResultsJson implements Output {
         json.writeStartObject();
         json.writeStringField("player", reading.player().label());
         writePlace("", reading.beat(), json);
-        number("time_s", reading.beat().timeS(), json);
         Optional<BowDirection> marked = reading.marked();
         if (marked.isPresent()) {
             json.writeStringField("marked", marked.get().word());
@@ -270,6 +269,7 @@ public final class ResultsJson implements Output {
     private static void writePlace(String prefix, Beat beat, JsonGenerator json) throws IOException {
         json.writeStringField(prefix + "bar", beat.bar());
         json.writeNumberField(prefix + "beat", beat.beat());
+        number(prefix + "time_s", beat.timeS(), json);
     }
 
     /** Six decimals at most: microseconds, far below what can be read from a picture. */

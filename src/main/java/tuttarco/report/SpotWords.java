@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tuttarco.beats.Beat;
+import tuttarco.beats.Run;
 import tuttarco.chart.Spots;
 import tuttarco.chart.Words;
 import tuttarco.compare.BeatReading;
@@ -69,13 +70,15 @@ final class SpotWords {
         for (Player player : d.players()) {
             readings.add(comparison.beatReadings().get(comparison.players().indexOf(player)));
         }
-        for (int b = d.lastIndex() + 1; b < comparison.beats().beats().size(); b++) {
+        Run run = comparison.beats().runOf(d.lastIndex());
+        for (int b = d.lastIndex() + 1; b <= run.lastIndex(); b++) {
             int index = b;
             if (readings.stream().allMatch(r -> with(r.get(index), d.against()))) {
                 return backAt(comparison.beats().beats().get(b), d.last());
             }
         }
-        return "not seen back before the end";
+        boolean atEnd = run.lastIndex() == comparison.beats().beats().size() - 1;
+        return "not seen back before the " + (atEnd ? "end" : "stop");
     }
 
     private static boolean with(BeatReading reading, Against reference) {

@@ -36,7 +36,7 @@ final class TakeCharts {
         }
         take.part().map(BowingStrip::new).ifPresent(charts::add);
         if (comparison.marked()) {
-            charts.add(new AgreementByBar(comparison.bars()));
+            charts.add(new AgreementByBar(comparison.bars(), comparison.beats()));
         }
         return List.copyOf(charts);
     }

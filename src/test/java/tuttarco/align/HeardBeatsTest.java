@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tuttarco.beats.Beat;
+import tuttarco.beats.BeatMap;
 import tuttarco.files.InputException;
 import tuttarco.score.Part;
 
@@ -70,8 +71,11 @@ class HeardBeatsTest {
         Path wav = folder.resolve("again.wav");
         Section.write(recording, wav);
 
-        List<Beat> beats = new HeardBeats(part, wav).beats().beats();
+        BeatMap map = new HeardBeats(part, wav).beats();
+        List<Beat> beats = map.beats();
 
+        assertEquals(2, map.runs().size());
+        assertTrue(map.stopped(first.applyAsDouble(40) + 2), "the silence is a stop");
         List<Double> eighth = beats.stream()
                 .filter(b -> b.bar().equals("8") && b.beat() == 1)
                 .map(Beat::timeS)

@@ -1,6 +1,7 @@
 package tuttarco.beats;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -15,9 +16,28 @@ abstract class BeatSourceContract {
     void beatsHaveTheirBarsAndTimes() throws Exception {
         List<Beat> beats = sixBeats().beats().beats();
         assertEquals(6, beats.size());
-        assertEquals(new Beat("1", 1, 3), beats.get(0));
-        assertEquals(new Beat("1", 4, 4.5), beats.get(3));
-        assertEquals(new Beat("2", 2, 5.5), beats.get(5));
+        assertBeat("1", 1, 3, beats.get(0));
+        assertBeat("1", 4, 4.5, beats.get(3));
+        assertBeat("2", 2, 5.5, beats.get(5));
+    }
+
+    static void assertBeat(String bar, int number, double timeS, Beat beat) {
+        assertEquals(bar, beat.bar());
+        assertEquals(number, beat.beat());
+        assertEquals(timeS, beat.timeS());
+    }
+
+    @Test
+    void everyBeatHasAnErrorAndASource() throws Exception {
+        for (Beat beat : sixBeats().beats().beats()) {
+            assertTrue(beat.stderrS().orElseThrow() > 0, beat.toString());
+            assertFalse(beat.source().isBlank());
+        }
+    }
+
+    @Test
+    void runsHoldAllBeats() throws Exception {
+        assertEquals(List.of(new Run(0, 5)), sixBeats().beats().runs());
     }
 
     @Test

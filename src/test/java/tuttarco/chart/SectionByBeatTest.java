@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import tuttarco.beats.Beat;
+import tuttarco.beats.BeatMap;
 import tuttarco.compare.BarAgreement;
 import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
@@ -59,8 +62,8 @@ class SectionByBeatTest extends ChartContract {
         Chart chart = new SectionByBeat(fixture.comparison, Against.LEADER, Bowing.UNIFIED);
         assertEquals("Desk 3 inside went against the leader in bars 3–4", chart.title());
         List<String> row = chart.table().rows().get(8);
-        assertEquals(List.of("3", "1", "down", "down, with"), row.subList(0, 4));
-        assertEquals("up, against", row.get(7));
+        assertEquals(List.of("3", "1", "0:05.0", "down", "down, with"), row.subList(0, 5));
+        assertEquals("up, against", row.get(8));
     }
 
     /** On the last beat of the rest the leader sets the bow anew; where nothing is marked that is as good a stroke as any. */
@@ -90,25 +93,25 @@ class SectionByBeatTest extends ChartContract {
         Comparison setAnew =
                 new Comparison(told.players(), told.beats(), readings, bars, told.divergences(), told.lags());
         Chart chart = new SectionByBeat(setAnew, Against.LEADER, Bowing.UNIFIED);
-        return chart.table().rows().get(23).get(2);
+        return chart.table().rows().get(23).get(3);
     }
 
     @Test
     void tableSaysEveryState() {
         List<List<String>> rows = chart().table().rows();
         assertEquals(48, rows.size());
-        assertEquals("down", rows.get(8).get(2));
-        assertEquals("up, against", rows.get(8).get(8));
-        assertEquals("unsure", rows.get(28).get(5));
-        assertEquals("", rows.get(22).get(3));
-        assertEquals("unseen", rows.get(32).get(10));
+        assertEquals("down", rows.get(8).get(3));
+        assertEquals("up, against", rows.get(8).get(9));
+        assertEquals("unsure", rows.get(28).get(6));
+        assertEquals("", rows.get(22).get(4));
+        assertEquals("unseen", rows.get(32).get(11));
     }
 
     @Test
     void twelvePlayersOverSixteenBarsTakeTwoSystems() {
-        List<BarRun> bars = BarRun.of(SectionFixture.clean(12, 64).beats);
-        assertEquals(16, bars.size());
-        Systems systems = Systems.of(bars, 12, 13);
+        BeatMap beats = SectionFixture.clean(12, 64).beats;
+        assertEquals(16, BarRun.of(beats).size());
+        Systems systems = Systems.of(beats, 12, 13);
         assertEquals(2, systems.systems().size());
         assertEquals(8, systems.systems().get(0).size());
     }
@@ -125,7 +128,21 @@ class SectionByBeatTest extends ChartContract {
 
     @Test
     void aBarLongerThanASystemKeepsTogether() {
-        Systems systems = Systems.of(List.of(new BarRun("1", 0, 39), new BarRun("2", 40, 43)), 4, 5);
-        assertEquals(2, systems.systems().size());
+        BeatMap beats = new BeatMap(IntStream.range(0, 44)
+                .mapToObj(b -> new Beat(b < 40 ? "1" : "2", b % 40 + 1, b))
+                .toList());
+        assertEquals(2, Systems.of(beats, 4, 5).systems().size());
+    }
+
+    @Test
+    void afterAStopALineBeginsWithItsTime() throws Exception {
+        SectionFixture again = SectionFixture.takenAgain();
+        List<List<String>> systems = Systems.of(again.beats, 8, 9).systems().stream()
+                .map(bars -> bars.stream().map(BarRun::bar).toList())
+                .toList();
+        assertEquals(List.of(List.of("1", "2", "3", "4", "5", "6", "7", "8"), List.of("7", "8", "9", "10")), systems);
+        Chart chart = marking(again);
+        assertEquals("Desk 3 inside turned in bars 3–4 (0:05.0)", chart.title());
+        assertEquals(List.of("7", "1", "0:17.0"), chart.table().rows().get(32).subList(0, 3));
     }
 }

@@ -8,6 +8,7 @@ import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
+import tuttarco.beats.Run;
 import tuttarco.bow.BowDirection;
 import tuttarco.bow.Instrument;
 import tuttarco.compare.BarAgreement;
@@ -59,10 +60,20 @@ public final class SectionFixture {
             boolean marked,
             BiFunction<Integer, Integer, StrokeKind> played,
             List<Divergence> divergences) {
+        this(players, beats(beatCount), marked, played, divergences);
+    }
+
+    private SectionFixture(
+            List<Player> players,
+            BeatMap beats,
+            boolean marked,
+            BiFunction<Integer, Integer, StrokeKind> played,
+            List<Divergence> divergences) {
+        int beatCount = beats.beats().size();
         this.players = players;
         this.marked = marked;
         this.played = played;
-        this.beats = beats(beatCount);
+        this.beats = beats;
         this.endS = START_S + beatCount * BEAT_S + 1;
         this.readings =
                 IntStream.range(0, players.size()).mapToObj(this::reading).toList();
@@ -90,6 +101,22 @@ public final class SectionFixture {
                 true,
                 SectionFixture::unifiedPlay,
                 List.of(turned(players, Against.MARKING), turned(players, Against.LEADER)));
+    }
+
+    /** As {@link #unified()}, but after its bar 8 the section goes back to bar 7: bars 9 to 12 are 7 to 10 as played again. */
+    public static SectionFixture takenAgain() {
+        List<Player> players = players(8, true);
+        List<Beat> beats = beats(48).beats().stream()
+                .map(b -> Integer.parseInt(b.bar()) <= 8
+                        ? b
+                        : new Beat(Integer.toString(Integer.parseInt(b.bar()) - 2), b.beat(), b.timeS()))
+                .toList();
+        return new SectionFixture(
+                players,
+                new BeatMap(beats, List.of(new Run(0, 31), new Run(32, 47))),
+                true,
+                SectionFixture::unifiedPlay,
+                List.of(turned(players, Against.MARKING)));
     }
 
     /** As {@link #unified()}, nobody leading. */
@@ -237,7 +264,7 @@ public final class SectionFixture {
             Optional<Interval> interval = judged == 0
                     ? Optional.empty()
                     : Optional.of(new Interval(Math.max(0, share - 0.1), Math.min(1, share + 0.1)));
-            bars.add(new BarAgreement(Integer.toString(first / 4 + 1), from, to, with, judged, interval));
+            bars.add(new BarAgreement(readings.get(0).get(first).beat().bar(), from, to, with, judged, interval));
         }
         return bars;
     }

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import tuttarco.beats.BeatMap;
+import tuttarco.beats.Run;
 import tuttarco.beats.TimedSpan;
 import tuttarco.bow.BowDirection;
 import tuttarco.compare.Divergence.Against;
@@ -64,6 +66,25 @@ class ComparingTest {
 
     private static List<String> told(Comparison comparison) {
         return comparison.divergences().stream().map(ComparingTest::told).toList();
+    }
+
+    /** Turned from beat 17 to beat 24, and the playing stops after beat 20: bar 5 of the passage. */
+    @Test
+    void nothingGoesOnOverAStop() {
+        BeatMap beats = new BeatMap(PASSAGE.beats().beats(), List.of(new Run(0, 19), new Run(20, 39)));
+        Reading turned = of("a", turned(16, 23));
+        Comparison comparison = Comparing.compare(List.of(turned), beats, PASSAGE.marking(), CompareSettings.DEFAULT);
+        assertEquals(
+                List.of("a bar 5 beat 1 to bar 5 beat 4 marking", "a bar 6 beat 1 to bar 6 beat 4 marking"),
+                told(comparison));
+        assertEquals(List.of("a bar 5 beat 1 to bar 6 beat 4 marking"), told(compare(turned)));
+        // a stop within bar 5: both of its pieces are counted
+        BeatMap within = new BeatMap(PASSAGE.beats().beats(), List.of(new Run(0, 17), new Run(18, 39)));
+        comparison = Comparing.compare(List.of(turned), within, PASSAGE.marking(), CompareSettings.DEFAULT);
+        assertEquals(
+                List.of("5", "5", "6"),
+                comparison.bars().subList(4, 7).stream().map(BarAgreement::bar).toList());
+        assertEquals(11, comparison.bars().size());
     }
 
     @Test

@@ -8,13 +8,35 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import tuttarco.beats.Beat;
+import tuttarco.beats.BeatMap;
 import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
 class LagsTest {
     private static Lag lag(List<Stroke> player, List<Stroke> leader) {
+        return lag(player, leader, new BeatMap(List.of(new Beat("1", 1, 0), new Beat("1", 2, 1))));
+    }
+
+    private static Lag lag(List<Stroke> player, List<Stroke> leader, BeatMap beats) {
         return Lags.of(
-                Bows.reading(Bows.player("a"), player), Bows.reading(Bows.leader(), leader), CompareSettings.DEFAULT);
+                Bows.reading(Bows.player("a"), player),
+                Bows.reading(Bows.leader(), leader),
+                beats,
+                CompareSettings.DEFAULT);
+    }
+
+    /** Changes at every half second from 2.5 to 21.5 s, 39 of them; those from 7 s up to 12 s lie in the stop. */
+    @Test
+    void changesInAStopDoNotCount() {
+        List<Stroke> strokes = Passage.steady(0.5, 0.5, 40).asMarked();
+        BeatMap stopped = BeatMap.ofStretches(List.of(
+                List.of(new Beat("1", 1, 5), new Beat("1", 2, 6)),
+                List.of(new Beat("1", 1, 12), new Beat("1", 2, 13))));
+        assertEquals(39, lag(strokes, strokes).changes());
+        Lag lag = lag(strokes, strokes, stopped);
+        assertEquals(29, lag.changes());
+        assertTrue(lag.pairs().stream().noneMatch(p -> p.leaderS() >= 7 && p.leaderS() < 12));
     }
 
     @Test

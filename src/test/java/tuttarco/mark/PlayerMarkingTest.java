@@ -78,6 +78,44 @@ class PlayerMarkingTest {
         return new PlayedStroke(timed, stroke, verdict, direction, 1, false);
     }
 
+    /** Two bars of the part, played as often as there are words. */
+    private static BowMarks taken(String... words) {
+        List<PartSpan> spans = new ArrayList<>();
+        List<Note> notes = new ArrayList<>();
+        List<Bar> bars = new ArrayList<>();
+        List<PlayedStroke> played = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            Position start = new Position(i, 1);
+            Position end = new Position(i, 3);
+            spans.add(new MarkedStroke(start, end, BowDirection.DOWN, new Reason.CarriedOn(start)));
+            notes.add(new Note(start, new Position(i, 2), List.of(69), false, new Written(i, 0)));
+            notes.add(new Note(new Position(i, 2), end, List.of(71), false, new Written(i, 1)));
+            bars.add(Bar.full(Integer.toString(i + 1), new Metre(2, 4)));
+        }
+        for (int w = 0; w < words.length; w++) {
+            for (int i = 0; i < 2; i++) {
+                MarkedStroke stroke = (MarkedStroke) spans.get(i);
+                double startS = 10 * w + i;
+                if (words[w].charAt(i) != '-') {
+                    played.add(played(new TimedSpan(startS, startS + 1, stroke), stroke, words[w].charAt(i)));
+                }
+            }
+        }
+        return PlayerMarking.of(new Part("a", bars, spans, notes, Hints.NONE, List.of()), played, true);
+    }
+
+    @Test
+    void ofWhatWasTakenAgainTheLastCertainPlayingCounts() {
+        BowMarks marks = taken("du", "ud", "-u", "U?");
+        assertEquals("uu", word(marks));
+        assertEquals(
+                List.of(
+                        "bar 1 beat 1 (0:00.0): played down here, but otherwise when it was taken again, which counts",
+                        "bar 2 beat 1 (0:11.0): played down here, but otherwise when it was taken again, which counts"),
+                marks.remarks());
+        assertEquals("U?", word(taken("D?", "U?")));
+    }
+
     /** A letter a stroke: {@code .} no sign, a capital a question, {@code ?} a question without a sign. */
     private static String word(BowMarks marks) {
         return marks.marks().stream().map(PlayerMarkingTest::letter).collect(Collectors.joining());
