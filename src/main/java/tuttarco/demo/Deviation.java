@@ -1,5 +1,7 @@
 package tuttarco.demo;
 
+import java.util.List;
+
 /** What a player does otherwise than the part says. Bars count from 1; both ends belong to the range. */
 sealed interface Deviation {
     /** Plays the opposite direction, then recovers. */
@@ -37,6 +39,15 @@ sealed interface Deviation {
 
     /** Changes the bow later than the part by this time; negative is earlier. */
     record Lags(double lagMs) implements Deviation {}
+
+    /** By how much all of them together come later than the part, seconds. */
+    static double lagS(List<Deviation> deviations) {
+        double lagS = 0;
+        for (Deviation deviation : deviations) {
+            lagS += deviation instanceof Lags lags ? lags.lagMs() / 1000 : 0;
+        }
+        return lagS;
+    }
 
     /** Changes the bow wherever he or she likes. */
     record Free() implements Deviation {}

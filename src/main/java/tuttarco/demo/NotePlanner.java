@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import tuttarco.bow.BowDirection;
-import tuttarco.score.PartSpan;
-import tuttarco.score.PartSpan.MarkedStroke;
 
 /** From the part to what one player plays: the marking, with his or her deviations and small unevenness. */
 final class NotePlanner {
@@ -26,33 +24,25 @@ final class NotePlanner {
 
     List<Note> plan(Tempo tempo, List<Deviation> deviations) {
         List<Note> notes = marked(tempo);
-        double lagS = 0;
         for (Deviation deviation : deviations) {
-            if (deviation instanceof Deviation.Lags lags) {
-                lagS += lags.lagMs() / 1000;
-            } else {
+            if (!(deviation instanceof Deviation.Lags)) {
                 notes = changed(notes, deviation);
             }
         }
-        return uneven(notes, lagS);
+        return uneven(notes, Deviation.lagS(deviations));
     }
 
     private static List<Note> marked(Tempo tempo) {
         List<Note> notes = new ArrayList<>();
-        List<PartSpan> spans = tempo.part().spans();
-        for (int i = 0; i < spans.size(); i++) {
-            if (spans.get(i) instanceof MarkedStroke stroke) {
-                boolean retaken = i + 1 < spans.size()
-                        && spans.get(i + 1) instanceof MarkedStroke next
-                        && next.direction() == stroke.direction();
-                notes.add(new Note(
-                        tempo.timeS(stroke.start()),
-                        tempo.timeS(stroke.end()),
-                        stroke.direction(),
-                        stroke.start().barIndex(),
-                        retaken,
-                        false));
-            }
+        List<Tempo.Played> strokes = tempo.strokes();
+        for (int i = 0; i < strokes.size(); i++) {
+            Tempo.Played played = strokes.get(i);
+            BowDirection direction = played.stroke().direction();
+            boolean followed = i + 1 < strokes.size()
+                    && adjoin(played.endS(), strokes.get(i + 1).startS());
+            boolean retaken = followed && strokes.get(i + 1).stroke().direction() == direction;
+            int bar = played.stroke().start().barIndex();
+            notes.add(new Note(played.startS(), played.endS(), direction, bar, retaken, false));
         }
         return notes;
     }
@@ -120,11 +110,25 @@ final class NotePlanner {
         return shifted;
     }
 
+    /** Beyond this no bow change lies from its time, seconds. */
+    static double mostUnevenS() {
+        return MOST_UNEVEN * UNEVEN_S;
+    }
+
     private double unevenS() {
+        return unevenS(random);
+    }
+
+    /** How far from its time one change of a practised player lies, seconds. */
+    static double unevenS(Random random) {
         return UNEVEN_S * Math.max(-MOST_UNEVEN, Math.min(MOST_UNEVEN, random.nextGaussian()));
     }
 
     static boolean adjoin(Note first, Note second) {
-        return Math.abs(second.startS() - first.endS()) < 1e-6;
+        return adjoin(first.endS(), second.startS());
+    }
+
+    private static boolean adjoin(double endS, double startS) {
+        return Math.abs(startS - endS) < 1e-6;
     }
 }

@@ -27,6 +27,10 @@ final class Passage {
     static final String EIGHTHS = "d1 u1 d1 u1 | d0.5 u0.5 d0.5 u0.5 d0.5 u0.5 d0.5 u0.5 | d2 u2 "
             + "| d0.5 u0.5 d0.5 u0.5 d1 u1 | d0.5 u0.5 d0.5 u0.5 d0.5 u0.5 d0.5 u0.5 | d2 u2";
     static final String SLOW = "d4 | u4 | d4 | u2 d2 | u4 | d4";
+    /** Twice as long, for a rehearsal. */
+    static final String LONG =
+            MIXED + " | u2 d1 u1 | d1 u1 d1 u1 | d2 u2 | d1.5 u0.5 d2 | u1 d1 u1 d1 | u4 " + "| d1 u1 d2 | u4";
+
     static final String RESTS_AND_RETAKES = "d2 r2 | d2 d2 | d1 u1 r1 d1 | d1 u1 d2 | r2 d2 | d2 u1 r1";
 
     private static final Metre COMMON_TIME = new Metre(4, 4);

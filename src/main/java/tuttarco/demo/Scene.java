@@ -11,6 +11,7 @@ import tuttarco.take.Bowing;
  *
  * @param name file name without ending: letters, digits and hyphens
  * @param cast the players in seating order, two to a desk, the leader first
+ * @param stops where they stop and go on, in the order played
  */
 record Scene(
         String name,
@@ -22,6 +23,8 @@ record Scene(
         Picture picture,
         Conditions conditions,
         Sound sound,
+        Acoustics acoustics,
+        List<Stop> stops,
         long seed) {
     /** What is heard. */
     enum Sound {
@@ -40,6 +43,7 @@ record Scene(
 
     Scene {
         cast = List.copyOf(cast);
+        stops = List.copyOf(stops);
         if (!name.matches("[a-z0-9-]+")) {
             throw new IllegalArgumentException("a scene is named in small letters, digits and hyphens, not " + name);
         }
@@ -51,8 +55,35 @@ record Scene(
         }
     }
 
+    /** A scene in a quiet room, played through once. */
+    Scene(
+            String name,
+            String title,
+            List<Cast> cast,
+            Part part,
+            double tempoBpm,
+            Bowing bowing,
+            Picture picture,
+            Conditions conditions,
+            Sound sound,
+            long seed) {
+        this(
+                name,
+                title,
+                cast,
+                part,
+                tempoBpm,
+                bowing,
+                picture,
+                conditions,
+                sound,
+                Acoustics.QUIET_ROOM,
+                List.of(),
+                seed);
+    }
+
     Tempo tempo() {
-        return new Tempo(part, tempoBpm, LEAD_IN_S);
+        return new Tempo(part, tempoBpm, LEAD_IN_S, stops);
     }
 
     /** Presentation time of each frame, seconds, from 0 on. */
@@ -74,14 +105,39 @@ record Scene(
     }
 
     Scene with(Conditions newConditions) {
-        return new Scene(name, title, cast, part, tempoBpm, bowing, picture, newConditions, sound, seed);
+        return new Scene(
+                name, title, cast, part, tempoBpm, bowing, picture, newConditions, sound, acoustics, stops, seed);
     }
 
     Scene atTempo(double newTempoBpm) {
-        return new Scene(name, title, cast, part, newTempoBpm, bowing, picture, conditions, sound, seed);
+        return new Scene(
+                name, title, cast, part, newTempoBpm, bowing, picture, conditions, sound, acoustics, stops, seed);
     }
 
     Scene with(Picture newPicture) {
-        return new Scene(name, title, cast, part, tempoBpm, bowing, newPicture, conditions, sound, seed);
+        return new Scene(
+                name, title, cast, part, tempoBpm, bowing, newPicture, conditions, sound, acoustics, stops, seed);
+    }
+
+    /** With everyone's tones, heard so. */
+    Scene sounding(Acoustics newAcoustics) {
+        return new Scene(
+                name, title, cast, part, tempoBpm, bowing, picture, conditions, Sound.TONES, newAcoustics, stops, seed);
+    }
+
+    Scene stopping(Stop... newStops) {
+        return new Scene(
+                name,
+                title,
+                cast,
+                part,
+                tempoBpm,
+                bowing,
+                picture,
+                conditions,
+                sound,
+                acoustics,
+                List.of(newStops),
+                seed);
     }
 }

@@ -1,10 +1,11 @@
 package tuttarco.demo;
 
+import java.util.List;
 import java.util.Optional;
 import tuttarco.video.SoundFormat;
 
-/** What is heard, one channel; any stretch of it can be had by itself, so a long clip takes no more memory. */
-sealed interface Soundtrack permits Clicks, Tones {
+/** What sounds in a room, one channel; any stretch of it can be had by itself, so a long clip takes no more memory. */
+sealed interface Soundtrack permits Clicks, Tones, Talk, Together {
     SoundFormat FORMAT = new SoundFormat(44_100);
 
     /** Fills a block with the samples, -1 to 1, from the one with number {@code first} on; number 0 is at 0 s. */
@@ -34,7 +35,10 @@ sealed interface Soundtrack permits Clicks, Tones {
         return switch (scene.sound()) {
             case NONE -> Optional.empty();
             case CLICKS -> Optional.of(new Clicks(scene.tempo().beats()));
-            case TONES -> Optional.of(Tones.of(layout.performers()));
+            case TONES ->
+                Optional.of(new Together(List.of(
+                        Fingering.tones(scene, layout),
+                        Talk.during(scene.tempo().pauses(), scene.seed()))));
         };
     }
 }

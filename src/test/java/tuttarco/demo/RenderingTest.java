@@ -2,6 +2,7 @@ package tuttarco.demo;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
@@ -22,6 +23,7 @@ import tuttarco.parts.Parts;
 import tuttarco.score.Part;
 import tuttarco.seats.Facing;
 import tuttarco.seats.SeatBox;
+import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 
@@ -57,9 +59,42 @@ class RenderingTest {
                 Files.readAllLines(dir.resolve("small.beats.csv")).get(0));
     }
 
-    /** A part without its notes: a scene knows only strokes. */
+    /** A part without its notes: a scene knows only strokes, and the tune is the same for all. */
     private static Part strokes(Part part) {
         return new Part(part.name(), part.bars(), part.spans());
+    }
+
+    /** In the part a bass stands an octave higher than it sounds, which its reader knows. */
+    @ParameterizedTest
+    @EnumSource(Instrument.class)
+    void thePartHasTheNotesThatSound(Instrument instrument) throws Exception {
+        Scene scene =
+                SceneFixture.of(List.of(new Cast(instrument, Facing.CAMERA))).sounding(Acoustics.OPEN_AIR);
+        Take take = TakeFile.read(Rendering.writeSound(scene, dir));
+        List<Double> written = Parts.read(take.part().orElseThrow(), instrument).notes().stream()
+                .map(note -> 440 * Math.pow(2, (note.pitches().get(0) - 69) / 12.0))
+                .toList();
+        List<Double> sounding = Fingering.tones(scene, Layout.of(scene)).lines().get(0).strokes().stream()
+                .map(ToneStroke::pitchHz)
+                .toList();
+        assertEquals(8, written.size());
+        assertEquals(sounding, written);
+    }
+
+    @Test
+    void theSoundAloneLastsAsLongAsTheClipAndIsAlwaysTheSame() throws Exception {
+        Scene scene = SCENE.sounding(Acoustics.HALL);
+        Take take = TakeFile.read(Rendering.writeSound(scene, dir));
+        assertEquals(dir.resolve("small.wav"), take.video());
+        assertEquals(new BeatsGiven.Missing(), take.beats());
+        byte[] first = Files.readAllBytes(take.video());
+        // a head of 44 bytes, then two for each sample
+        assertEquals(44 + 2 * Math.round(44_100 * scene.durationS()), first.length);
+        Rendering.writeSound(scene, dir);
+        assertArrayEquals(first, Files.readAllBytes(take.video()));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Rendering.writeSound(SceneFixture.listed("plain-violin").scene(), dir));
     }
 
     @Test
