@@ -10,6 +10,9 @@ final class Fit {
     /** A passage must fit this much better than chance, as a correlation (chosen). */
     static final double MARGIN = 0.06;
 
+    /** At its ends a passage must fit better than this (chosen on synthesised sound). */
+    static final double FAINT = 0.15;
+
     /** Fit of a frame that fits well (typical of what was heard). */
     static final double WELL = 0.4;
 

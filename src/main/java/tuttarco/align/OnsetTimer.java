@@ -187,12 +187,19 @@ final class OnsetTimer {
     private double[] fitUpTo(int chord, int from, int to) {
         double[] sums = new double[to - from + 1];
         for (int i = 0; i < to - from; i++) {
-            int frame = Math.floorDiv(from + i, 2);
-            boolean heard = frame >= 0 && frame < sound.shapes().size();
-            double value = heard ? fit.of(sound.shapes().get(frame), chord) : -Fit.WELL;
+            // the middle of a half hop lies between two frames
+            double frame = (from + i + 0.5) / 2;
+            int before = (int) Math.floor(frame);
+            double share = frame - before;
+            double value = (1 - share) * fit(before, chord) + share * fit(before + 1, chord);
             sums[i + 1] = sums[i] + FIT_WEIGHT * value / 2;
         }
         return sums;
+    }
+
+    private double fit(int frame, int chord) {
+        boolean heard = frame >= 0 && frame < sound.shapes().size();
+        return heard ? fit.of(sound.shapes().get(frame), chord) : -Fit.WELL;
     }
 
     private static double logSum(double[] logs) {

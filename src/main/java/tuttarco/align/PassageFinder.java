@@ -24,9 +24,6 @@ final class PassageFinder {
     /** What beginning a passage costs, seconds of fitting well (chosen; not yet measured). */
     private static final double BEGINNING_S = 1.5;
 
-    /** At its ends a passage must fit better than this, as {@link Fit} counts (chosen on synthesised sound). */
-    private static final double FAINT = 0.15;
-
     private static final byte BEGUN = 0;
     private static final byte ON = 1;
     private static final byte FASTER = 2;
@@ -211,23 +208,8 @@ final class PassageFinder {
 
     /** The stretch of a passage that fits well; before and after it lies what is no part of it. */
     private static List<Point> trimmed(List<Point> points) {
-        int from = 0;
-        int bestFrom = 0;
-        int bestTo = 0;
-        double sum = 0;
-        double best = 0;
-        for (int i = 0; i < points.size(); i++) {
-            if (sum < 0) {
-                sum = 0;
-                from = i;
-            }
-            sum += points.get(i).gain() - FAINT * points.get(i).frames();
-            if (sum > best) {
-                best = sum;
-                bestFrom = from;
-                bestTo = i + 1;
-            }
-        }
-        return points.subList(bestFrom, bestTo);
+        BestStretch well = BestStretch.of(
+                points.stream().mapToDouble(p -> p.gain() - Fit.FAINT * p.frames()).toArray());
+        return points.subList(well.from(), well.to());
     }
 }
