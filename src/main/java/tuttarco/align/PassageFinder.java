@@ -208,8 +208,9 @@ final class PassageFinder {
 
     /** The stretch of a passage that fits well; before and after it lies what is no part of it. */
     private static List<Point> trimmed(List<Point> points) {
-        BestStretch well = BestStretch.of(
-                points.stream().mapToDouble(p -> p.gain() - Fit.FAINT * p.frames()).toArray());
+        BestStretch well = BestStretch.of(points.stream()
+                .mapToDouble(p -> p.gain() - Fit.FAINT * p.frames())
+                .toArray());
         return points.subList(well.from(), well.to());
     }
 }

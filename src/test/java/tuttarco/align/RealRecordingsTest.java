@@ -220,7 +220,8 @@ class RealRecordingsTest {
         Map<String, Double> quartersOf = new HashMap<>();
         for (PartRuler.Mark mark : new PartRuler(part).beats()) {
             quartersOf.put(
-                    part.bars().get(mark.position().barIndex()).number() + "/" + (int) mark.position().beat(),
+                    part.bars().get(mark.position().barIndex()).number() + "/"
+                            + (int) mark.position().beat(),
                     mark.quarters());
         }
         Map<Double, Map<String, Double>> truth = truth(name, part, 0, 16);
@@ -244,7 +245,9 @@ class RealRecordingsTest {
                 heard.passages(),
                 right,
                 heard.beats().beats().size());
-        assertTrue(right >= 0.85 * heard.beats().beats().size(), right + " of " + heard.beats().beats());
+        assertTrue(
+                right >= 0.85 * heard.beats().beats().size(),
+                right + " of " + heard.beats().beats());
         assertTrue(heard.leftOut().isPresent(), "the other music is left out and told");
     }
 

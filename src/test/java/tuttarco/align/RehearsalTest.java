@@ -112,7 +112,11 @@ class RehearsalTest {
         }
         for (Note note : once.notes()) {
             notes.add(new Note(
-                    later(note.start(), count), later(note.end(), count), note.pitches(), note.plucked(), note.written()));
+                    later(note.start(), count),
+                    later(note.end(), count),
+                    note.pitches(),
+                    note.plucked(),
+                    note.written()));
         }
         return new Part(once.name(), bars, once.spans(), notes, once.hints(), List.of());
     }
