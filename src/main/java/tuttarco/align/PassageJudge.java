@@ -18,7 +18,7 @@ final class PassageJudge {
 
     /**
      * What is found by looking for the best place rather than by playing, seconds of fitting well: the more places there
-     * are, the more short passages fit somewhere (chosen on synthesised rehearsals).
+     * are, the more short passages fit somewhere (chosen on both kinds of sound).
      */
     private static final double BY_CHOICE_S = 1.4;
 
