@@ -10,6 +10,9 @@ final class Fit {
     /** A passage must fit this much better than chance, as a correlation (chosen). */
     static final double MARGIN = 0.06;
 
+    /** At its ends a passage must fit better than this (chosen on synthesised sound). */
+    static final double FAINT = 0.15;
+
     /** Fit of a frame that fits well (typical of what was heard). */
     static final double WELL = 0.4;
 
@@ -17,25 +20,35 @@ final class Fit {
      * difference). */
     static final float UNEVEN = 0.05f;
 
+    /** What is expected of each chord, less that of the part's chords on average. */
     private final float[][] expected;
-    private final double[] shares;
 
     Fit(PartChords part, SemitoneBands bands) {
         expected = part.chords().stream().map(bands::expected).toArray(float[][]::new);
-        shares = part.shares();
+        double[] shares = part.shares();
+        double[] mean = new double[SemitoneBands.COUNT];
+        for (int c = 0; c < expected.length; c++) {
+            for (int b = 0; b < mean.length; b++) {
+                mean[b] += shares[c] * expected[c][b];
+            }
+        }
+        for (float[] chord : expected) {
+            for (int b = 0; b < mean.length; b++) {
+                chord[b] -= (float) mean[b];
+            }
+        }
     }
 
-    /** Fits of all chords to one shape, by chord; a rest fits anything, no better and no worse than chance. */
+    /** How well a chord fits a shape; a rest fits anything, no better and no worse than chance. */
+    float of(float[] shape, int chord) {
+        return chord == PartChords.REST ? 0 : dot(expected[chord], shape) - (float) MARGIN;
+    }
+
+    /** Fits of all chords to one shape, by chord. */
     void of(float[] shape, float[] fits) {
-        double chance = MARGIN;
-        for (int c = 0; c < expected.length; c++) {
-            fits[c] = dot(expected[c], shape);
-            chance += shares[c] * fits[c];
-        }
         for (int c = 0; c < fits.length; c++) {
-            fits[c] -= (float) chance;
+            fits[c] = of(shape, c);
         }
-        fits[PartChords.REST] = 0;
     }
 
     private static float dot(float[] a, float[] b) {

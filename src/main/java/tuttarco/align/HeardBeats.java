@@ -3,7 +3,10 @@ package tuttarco.align;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.BeatSource;
@@ -21,63 +24,102 @@ import tuttarco.score.Part;
  * Rasch, The perceptual onset of musical tones, 1981, from memory).
  */
 public record HeardBeats(Part part, Path recording) implements BeatSource {
-    /** The part must fit so many times better than in any other key (chosen on both kinds of sound). */
-    private static final double BETTER = 1.35;
-
-    /** Other keys to try, semitones. */
-    private static final int[] OTHER_KEYS = {-3, -2, -1, 1, 2, 3};
+    /** So many of the stretches left out are told by their times. */
+    private static final int MOST_TOLD = 5;
 
     /** Places nearer than this are the same but for rounding, quarter notes. */
     private static final double ROUNDING = 1e-6;
 
+    /**
+     * What was heard.
+     *
+     * @param passages which bars were played when, in the order of time
+     * @param leftOut one sentence on what resembles the part too little to be it, if there is such a thing
+     */
+    public record Heard(BeatMap beats, List<HeardPassage> passages, Optional<String> leftOut) {
+        public Heard {
+            passages = List.copyOf(passages);
+        }
+    }
+
     @Override
     public BeatMap beats() throws InputException {
+        return heard().beats();
+    }
+
+    /**
+     * The beats, and the passages they come from.
+     *
+     * @throws InputException if there is no sound to hear, or nothing in it fits the part
+     */
+    public Heard heard() throws InputException {
         if (part.notes().isEmpty()) {
             throw new InputException(Plain.text(part.name())
                     + " holds no notes to listen for; give the part as MusicXML, or the beats as a list.");
         }
         try {
-            return heard();
+            return listened();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new InputException("Stopped while listening for the part.", e);
         }
     }
 
-    private BeatMap heard() throws InputException, InterruptedException {
+    private Heard listened() throws InputException, InterruptedException {
         PartChords chords = PartChords.of(part);
         SoundFeatures sound = SoundFeatures.of(recording);
-        List<Passage> passages = new PassageFinder(chords).passages(sound);
-        requireFit(chords, sound, gain(passages));
+        PassageJudge judge = PassageJudge.of(chords, sound);
         List<List<Beat>> stretches = new ArrayList<>();
+        List<HeardPassage> passages = new ArrayList<>();
+        List<Passage> leftOut = new ArrayList<>();
         double afterS = Double.NEGATIVE_INFINITY;
-        for (Passage passage : passages) {
+        for (Passage passage : new PassageFinder(chords).passages(sound)) {
+            double doubt = judge.doubt(passage);
+            if (!(doubt < 1)) {
+                leftOut.add(passage);
+                continue;
+            }
             Passage close = new PassageTimer(chords, sound).timed(passage);
             List<Beat> beats = beats(new OnsetTimer(chords, sound).onsets(close), close, afterS);
             if (beats.size() >= 2) {
                 stretches.add(beats);
                 afterS = beats.get(beats.size() - 1).timeS();
+                passages.add(heard(close, doubt));
             }
         }
         if (stretches.isEmpty()) {
             throw unlike();
         }
-        return BeatMap.ofStretches(stretches);
+        return new Heard(BeatMap.ofStretches(stretches), passages, told(leftOut));
     }
 
-    private void requireFit(PartChords chords, SoundFeatures sound, double gain)
-            throws InputException, InterruptedException {
-        double byChance = 0;
-        for (int semitones : OTHER_KEYS) {
-            byChance = Math.max(byChance, gain(new PassageFinder(chords.transposed(semitones)).passages(sound)));
-        }
-        if (!(gain > BETTER * byChance)) {
-            throw unlike();
-        }
+    private HeardPassage heard(Passage passage, double doubt) {
+        double[] quarters = passage.quarters();
+        return new HeardPassage(
+                barAt(quarters[0]), barAt(quarters[quarters.length - 1]), passage.startS(), passage.endS(), doubt);
     }
 
-    private static double gain(List<Passage> passages) {
-        return passages.stream().mapToDouble(Passage::gain).sum();
+    private String barAt(double quarters) {
+        String bar = part.bars().get(0).number();
+        for (PartRuler.Mark mark : new PartRuler(part).beats()) {
+            if (mark.quarters() <= quarters) {
+                bar = part.bars().get(mark.position().barIndex()).number();
+            }
+        }
+        return bar;
+    }
+
+    private static Optional<String> told(List<Passage> leftOut) {
+        if (leftOut.isEmpty()) {
+            return Optional.empty();
+        }
+        String times = leftOut.stream()
+                .limit(MOST_TOLD)
+                .map(p -> String.format(Locale.ROOT, "%.0f-%.0f s", p.startS(), p.endS()))
+                .collect(Collectors.joining(", "));
+        int more = leftOut.size() - MOST_TOLD;
+        return Optional.of("Left out because it resembles the part no more than other music does: " + times
+                + (more > 0 ? ", and " + more + " more." : "."));
     }
 
     private InputException unlike() {

@@ -31,10 +31,12 @@ final class OnsetTimer {
 
     private final PartChords part;
     private final SoundFeatures sound;
+    private final Fit fit;
 
     OnsetTimer(PartChords part, SoundFeatures sound) {
         this.part = part;
         this.sound = sound;
+        this.fit = new Fit(part, sound.bands());
     }
 
     /** The notes' beginnings of a passage, at least two; or nothing. */
@@ -61,15 +63,15 @@ final class OnsetTimer {
             alone[k] = alone(stretches.get(k), guess[k]);
         }
         Passage even = passage.smooth(PassageTimer.SMOOTH_S);
-        double[][][] links = new double[count][][];
+        Link[] links = new Link[count];
         double[][] forward = new double[count][PLACES];
         forward[0] = alone[0].clone();
+        double[] terms = new double[PLACES];
         for (int k = 1; k < count; k++) {
-            links[k] = links(even, stretches, guess, k);
+            links[k] = link(even, stretches, guess, k);
             for (int b = 0; b < PLACES; b++) {
-                double[] terms = new double[PLACES];
                 for (int a = 0; a < PLACES; a++) {
-                    terms[a] = forward[k - 1][a] + links[k][a][b];
+                    terms[a] = forward[k - 1][a] + links[k].worth(a, b);
                 }
                 forward[k][b] = logSum(terms) + alone[k][b];
             }
@@ -82,9 +84,8 @@ final class OnsetTimer {
                 passage.endS());
         for (int k = count - 2; k >= 0; k--) {
             for (int a = 0; a < PLACES; a++) {
-                double[] terms = new double[PLACES];
                 for (int b = 0; b < PLACES; b++) {
-                    terms[b] = links[k + 1][a][b] + alone[k + 1][b] + backward[k + 1][b];
+                    terms[b] = links[k + 1].worth(a, b) + alone[k + 1][b] + backward[k + 1][b];
                 }
                 backward[k][a] = logSum(terms);
             }
@@ -155,43 +156,50 @@ final class OnsetTimer {
         return worth;
     }
 
-    /** What speaks for note {@code k} to begin at b if the one before begins at a: its chord's fit and the tempo. */
-    private double[][] links(Passage even, List<Integer> stretches, int[] guess, int k) {
+    /**
+     * What speaks for a note to begin at b if the one before begins at a: its chord's fit and the tempo.
+     *
+     * @param fitUpTo the fit of the chord before, from its first place on
+     * @param apart half hops from its first place to this note's first place
+     * @param uneven what it costs that the chord before lasts so many half hops
+     */
+    private record Link(double[] fitUpTo, int apart, double[] uneven) {
+        double worth(int a, int b) {
+            int lasts = apart + b - a;
+            return lasts <= 0 ? Double.NEGATIVE_INFINITY : fitUpTo[apart + b] - fitUpTo[a] - uneven[lasts];
+        }
+    }
+
+    private Link link(Passage even, List<Integer> stretches, int[] guess, int k) {
         int before = stretches.get(k - 1);
         double expectedS =
                 even.timeS(part.startQuarters()[stretches.get(k)]) - even.timeS(part.startQuarters()[before]);
-        double[] fitUpTo = fitUpTo(part.chordOf()[before], guess[k - 1] - REACH, guess[k] + REACH + 1);
-        double[][] links = new double[PLACES][PLACES];
-        for (int a = 0; a < PLACES; a++) {
-            int from = guess[k - 1] - REACH + a;
-            for (int b = 0; b < PLACES; b++) {
-                int to = guess[k] - REACH + b;
-                if (to <= from) {
-                    links[a][b] = Double.NEGATIVE_INFINITY;
-                    continue;
-                }
-                double uneven = Math.log((to - from) * SoundFeatures.FLUX_HOP_S / expectedS) / UNEVENNESS;
-                links[a][b] = fitUpTo[to - guess[k - 1] + REACH] - fitUpTo[a] - uneven * uneven / 2;
-            }
+        int apart = guess[k] - guess[k - 1];
+        double[] uneven = new double[apart + PLACES];
+        for (int lasts = 1; lasts < uneven.length; lasts++) {
+            double much = Math.log(lasts * SoundFeatures.FLUX_HOP_S / expectedS) / UNEVENNESS;
+            uneven[lasts] = much * much / 2;
         }
-        return links;
+        return new Link(fitUpTo(part.chordOf()[before], guess[k - 1] - REACH, guess[k] + REACH + 1), apart, uneven);
     }
 
     /** The chord's fit summed up over half hops, from a place on. */
     private double[] fitUpTo(int chord, int from, int to) {
         double[] sums = new double[to - from + 1];
-        float[] fits = new float[part.chords().size()];
-        Fit fit = new Fit(part, sound.bands());
         for (int i = 0; i < to - from; i++) {
-            int frame = Math.floorDiv(from + i, 2);
-            double value = -Fit.WELL;
-            if (frame >= 0 && frame < sound.shapes().size()) {
-                fit.of(sound.shapes().get(frame), fits);
-                value = fits[chord];
-            }
+            // the middle of a half hop lies between two frames
+            double frame = (from + i + 0.5) / 2;
+            int before = (int) Math.floor(frame);
+            double share = frame - before;
+            double value = (1 - share) * fit(before, chord) + share * fit(before + 1, chord);
             sums[i + 1] = sums[i] + FIT_WEIGHT * value / 2;
         }
         return sums;
+    }
+
+    private double fit(int frame, int chord) {
+        boolean heard = frame >= 0 && frame < sound.shapes().size();
+        return heard ? fit.of(sound.shapes().get(frame), chord) : -Fit.WELL;
     }
 
     private static double logSum(double[] logs) {

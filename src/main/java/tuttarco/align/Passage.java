@@ -3,7 +3,7 @@ package tuttarco.align;
 /**
  * A passage of the part that was played through: places of the part against times of the recording, both rising.
  *
- * @param gain how much better it fits than chance, summed over the frames
+ * @param gain how much better it fits than chance, summed over the frames, less what it costs to begin
  */
 record Passage(double[] quarters, double[] timesS, double gain) {
     double timeS(double at) {

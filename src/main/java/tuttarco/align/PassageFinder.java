@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * Finds the passages of a part in a recording, coarsely: which bars were played when. Subsequence dynamic time warping with
@@ -15,7 +16,7 @@ final class PassageFinder {
     /** Frames drawn into one: 0.19 s, shorter than most notes and the square of it faster. */
     private static final int COARSE = 8;
 
-    private static final double STEP_S = COARSE * SoundFeatures.HOP_S;
+    static final double STEP_S = COARSE * SoundFeatures.HOP_S;
 
     /** Tempi to try, quarter notes a minute; each reaches from half of it to twice (common practice: 35 to 350). */
     private static final double[] TEMPI = {50, 85, 145, 240};
@@ -66,11 +67,36 @@ final class PassageFinder {
     /** The passages played, in time order; none if nothing fits. */
     List<Passage> passages(SoundFeatures sound) throws InterruptedException {
         float[][] shapes = Fit.coarse(sound.shapes(), COARSE);
-        Fit fit = new Fit(part, sound.bands());
-        int columns = chordOfColumn.length;
-        byte[][] ways = new byte[shapes.length][(columns + 3) / 4];
+        byte[][] ways = new byte[shapes.length][wayBytes()];
         int[] left = new int[shapes.length];
-        float[] leftWith = new float[shapes.length];
+        search(shapes, sound.bands(), i -> ways[i], left);
+        return traced(sound, shapes, ways, left);
+    }
+
+    /** What the part gains by fitting, up to each moment of a recording. */
+    GainSoFar gainSoFar(SoundFeatures sound) throws InterruptedException {
+        float[][] shapes = Fit.coarse(sound.shapes(), COARSE);
+        byte[] forgotten = new byte[wayBytes()];
+        return new GainSoFar(
+                search(shapes, sound.bands(), i -> forgotten, new int[shapes.length]), sound.startS(), STEP_S);
+    }
+
+    /** Bytes of a row of ways, four of which share one. */
+    private int wayBytes() {
+        return (chordOfColumn.length + 3) / 4;
+    }
+
+    /**
+     * Goes through a recording, and tells the best gain up to each frame.
+     *
+     * @param ways the row to note a frame's ways in
+     * @param left takes the column in which a passage is best left at a frame, or -1
+     */
+    private float[] search(float[][] shapes, SemitoneBands bands, IntFunction<byte[]> ways, int[] left)
+            throws InterruptedException {
+        Fit fit = new Fit(part, bands);
+        int columns = chordOfColumn.length;
+        float[] gains = new float[shapes.length];
         float[] beforeLast = new float[columns];
         float[] last = new float[columns];
         float[] now = new float[columns];
@@ -84,13 +110,13 @@ final class PassageFinder {
                 throw new InterruptedException("stopped while looking for the part in the recording");
             }
             fit.of(shapes[i], fits);
-            int best = row(elsewhere, fits, lastFits, beforeLast, last, now, ways[i]);
+            int best = row(elsewhere, fits, lastFits, beforeLast, last, now, ways.apply(i));
             left[i] = -1;
             if (now[best] > elsewhere) {
                 elsewhere = now[best];
                 left[i] = best;
             }
-            leftWith[i] = elsewhere;
+            gains[i] = elsewhere;
             float[] free = beforeLast;
             beforeLast = last;
             last = now;
@@ -99,7 +125,7 @@ final class PassageFinder {
             lastFits = fits;
             fits = freeFits;
         }
-        return traced(sound, ways, left, leftWith);
+        return gains;
     }
 
     /** Fills one frame's row, and returns the best column. */
@@ -112,6 +138,7 @@ final class PassageFinder {
             float[] now,
             byte[] ways) {
         int best = 0;
+        Arrays.fill(ways, (byte) 0);
         for (int j = 0; j < now.length; j++) {
             float most = elsewhere - beginnings[j];
             byte way = BEGUN;
@@ -139,7 +166,8 @@ final class PassageFinder {
         return best;
     }
 
-    private List<Passage> traced(SoundFeatures sound, byte[][] ways, int[] left, float[] leftWith) {
+    private List<Passage> traced(SoundFeatures sound, float[][] shapes, byte[][] ways, int[] left) {
+        Fit fit = new Fit(part, sound.bands());
         List<Passage> passages = new ArrayList<>();
         int i = left.length - 1;
         while (i >= 0) {
@@ -147,28 +175,42 @@ final class PassageFinder {
                 i--;
                 continue;
             }
-            float end = leftWith[i];
-            List<double[]> points = new ArrayList<>();
+            List<Point> points = new ArrayList<>();
             int j = left[i];
             byte way;
             do {
-                points.add(new double[] {
-                    quartersOfColumn[j], sound.startS() + ((i + 0.5) * COARSE - 0.5) * SoundFeatures.HOP_S
-                });
                 way = (byte) (ways[i][j >> 2] >> 2 * (j & 3) & 3);
-                i -= way == SLOWER ? 2 : 1;
+                int frames = way == SLOWER ? 2 : 1;
+                double gain = way == SLOWER || way == FASTER ? -Fit.UNEVEN : 0;
+                for (int back = 0; back < frames; back++) {
+                    gain += fit.of(shapes[i - back], chordOfColumn[j]);
+                }
+                double timeS = sound.startS() + ((i + 0.5) * COARSE - 0.5) * SoundFeatures.HOP_S;
+                points.add(new Point(quartersOfColumn[j], timeS, gain, frames));
+                i -= frames;
                 j -= way == FASTER ? 2 : 1;
             } while (way != BEGUN);
             Collections.reverse(points);
-            double gain = end - (i >= 0 ? leftWith[i] : 0);
-            if (points.size() >= 2) {
+            List<Point> sure = trimmed(points);
+            if (sure.size() >= 2) {
                 passages.add(new Passage(
-                        points.stream().mapToDouble(p -> p[0]).toArray(),
-                        points.stream().mapToDouble(p -> p[1]).toArray(),
-                        gain));
+                        sure.stream().mapToDouble(Point::quarters).toArray(),
+                        sure.stream().mapToDouble(Point::timeS).toArray(),
+                        sure.stream().mapToDouble(Point::gain).sum() - BEGINNING_S * Fit.WELL / STEP_S));
             }
         }
         Collections.reverse(passages);
         return passages;
+    }
+
+    /** A place of the part at a time, and what is gained by coming there over so many frames. */
+    private record Point(double quarters, double timeS, double gain, int frames) {}
+
+    /** The stretch of a passage that fits well; before and after it lies what is no part of it. */
+    private static List<Point> trimmed(List<Point> points) {
+        BestStretch well = BestStretch.of(points.stream()
+                .mapToDouble(p -> p.gain() - Fit.FAINT * p.frames())
+                .toArray());
+        return points.subList(well.from(), well.to());
     }
 }

@@ -25,7 +25,7 @@ final class PassageTimer {
         this.fit = new Fit(part, sound.bands());
     }
 
-    /** The passage with close times; it may grow or shrink at its ends by up to the band. */
+    /** The passage with close times, as far as they fit well; it may grow at its ends by up to the band. */
     Passage timed(Passage found) {
         Passage coarse = found.smooth(SMOOTH_S);
         double hopS = SoundFeatures.HOP_S;
@@ -90,6 +90,7 @@ final class PassageTimer {
         }
         double[] quarters = new double[frames];
         double[] timesS = new double[frames];
+        double[] worths = new double[frames];
         int at = frames;
         int f = bestFrame;
         int c = bestColumn;
@@ -99,13 +100,20 @@ final class PassageTimer {
             quarters[at] = coarse.quartersAt(firstS + (step + 0.5) * hopS);
             timesS[at] = sound.timeS(lowest + f);
             byte way = ways[f][c];
+            int before = way == BEGUN ? f - 1 : f - WAYS[way][0];
+            for (int g = before + 1; g <= f; g++) {
+                worths[at] += fits[g][chords[step]] - Fit.FAINT;
+            }
             if (way == BEGUN) {
                 break;
             }
-            f -= WAYS[way][0];
+            f = before;
             c += WAYS[way][0] - WAYS[way][1];
         }
+        BestStretch well = BestStretch.of(Arrays.copyOfRange(worths, at, frames));
         return new Passage(
-                Arrays.copyOfRange(quarters, at, frames), Arrays.copyOfRange(timesS, at, frames), coarse.gain());
+                Arrays.copyOfRange(quarters, at + well.from(), at + well.to()),
+                Arrays.copyOfRange(timesS, at + well.from(), at + well.to()),
+                coarse.gain());
     }
 }

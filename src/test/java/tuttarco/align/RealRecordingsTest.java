@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tuttarco.beats.Beat;
+import tuttarco.beats.PartRuler;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.parts.Parts;
@@ -177,6 +180,75 @@ class RealRecordingsTest {
         float[] cut = Arrays.copyOfRange(samples(name), 4 * rate, 12 * rate);
         Section.write(cut, made.resolve("cut.wav"));
         assertLocated(score(name, " cut", made.resolve("cut.wav"), 4, 12));
+    }
+
+    /** A piece of a recording: from when to when, and when it begins in what it is spliced into; seconds. */
+    private record Piece(double fromS, double toS, double atS) {
+        boolean holds(double timeS, double beyondS) {
+            return timeS >= atS - beyondS && timeS <= atS + toS - fromS + beyondS;
+        }
+
+        void splice(float[] from, float[] into) {
+            System.arraycopy(from, sample(fromS), into, sample(atS), sample(toS) - sample(fromS));
+        }
+
+        private static int sample(double timeS) {
+            return (int) (timeS * SoundTrack.SAMPLES_PER_S);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ba1", "de2"})
+    void aRehearsalTellsWhatWasPlayedWhen(String name) throws Exception {
+        Part part = part(name);
+        // talking, a beginning, talking, from earlier on again, nothing, other music, a passage from near the beginning
+        List<Piece> pieces = List.of(new Piece(0, 12, 6), new Piece(5, 15.5, 23), new Piece(3, 13, 53));
+        float[] recording = new float[70 * SoundTrack.SAMPLES_PER_S];
+        float[] samples = samples(name);
+        pieces.forEach(piece -> piece.splice(samples, recording));
+        new Piece(0, 15.5, 36).splice(samples(other(name)), recording);
+        Section others = new Section(2, 1, 440);
+        others.talk(recording, 0.5, 5.5);
+        others.talk(recording, 18.5, 22.5);
+        others.talk(recording, 63.5, 69);
+        others.noise(recording, -40);
+        Section.write(recording, made.resolve("rehearsal.wav"));
+
+        HeardBeats.Heard heard = new HeardBeats(part, made.resolve("rehearsal.wav")).heard();
+
+        assertEquals(pieces.size(), heard.passages().size(), heard.passages().toString());
+        Map<String, Double> quartersOf = new HashMap<>();
+        for (PartRuler.Mark mark : new PartRuler(part).beats()) {
+            quartersOf.put(
+                    part.bars().get(mark.position().barIndex()).number() + "/"
+                            + (int) mark.position().beat(),
+                    mark.quarters());
+        }
+        Map<Double, Map<String, Double>> truth = truth(name, part, 0, 16);
+        double[] quarters = truth.keySet().stream().mapToDouble(q -> q).toArray();
+        double[] timesS = truth.values().stream()
+                .mapToDouble(places -> Collections.min(places.values()))
+                .toArray();
+        int right = 0;
+        for (Beat beat : heard.beats().beats()) {
+            Piece piece = pieces.stream()
+                    .filter(p -> p.holds(beat.timeS(), 1))
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError(beat + " was not played"));
+            double playedS = Lines.at(quarters, timesS, quartersOf.get(beat.bar() + "/" + beat.beat()));
+            right += Math.abs(playedS - piece.fromS() + piece.atS() - beat.timeS()) <= 0.25 ? 1 : 0;
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "%s in a rehearsal: %s; %d of %d beats within 250 ms%n",
+                name,
+                heard.passages(),
+                right,
+                heard.beats().beats().size());
+        assertTrue(
+                right >= 0.85 * heard.beats().beats().size(),
+                right + " of " + heard.beats().beats());
+        assertTrue(heard.leftOut().isPresent(), "the other music is left out and told");
     }
 
     private static void assertLocated(Score score) {

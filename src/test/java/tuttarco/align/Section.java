@@ -2,6 +2,7 @@ package tuttarco.align;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,6 +160,38 @@ final class Section {
         }
     }
 
+    /**
+     * Adds somebody who talks from one time to another: voiced syllables, a few a second, whose pitch glides and whose
+     * vowels change.
+     */
+    void talk(float[] recording, double fromS, double toS) {
+        double atS = fromS;
+        while (atS < toS) {
+            double lengthS = 0.12 + 0.15 * random.nextDouble();
+            double hz = 110 * Math.pow(2, random.nextDouble());
+            double glide = 0.6 * random.nextGaussian();
+            // the first two formants of a vowel
+            double[] formantsHz = {300 + 500 * random.nextDouble(), 900 + 1400 * random.nextDouble()};
+            double phase = 0;
+            for (int i = (int) (atS * RATE); i < Math.min(recording.length, (atS + lengthS) * RATE); i++) {
+                double t = ((double) i / RATE - atS) / lengthS;
+                double now = hz * Math.pow(2, glide * (t - 0.5));
+                phase += 2 * Math.PI * now / RATE;
+                double sum = 0;
+                for (int k = 1; k * now < 4000; k++) {
+                    double level = 0.05;
+                    for (double formantHz : formantsHz) {
+                        double off = (k * now - formantHz) / 120;
+                        level += 1 / (1 + off * off);
+                    }
+                    sum += level * Math.sin(k * phase);
+                }
+                recording[i] += (float) (0.05 * Math.sin(Math.PI * t) * sum);
+            }
+            atS += lengthS + (random.nextDouble() < 0.2 ? 0.4 : 0.03);
+        }
+    }
+
     /** Adds white noise of so much power relative to the recording's own, in decibels. */
     void noise(float[] recording, double decibels) {
         double level = rms(recording) * Math.pow(10, decibels / 20);
@@ -181,16 +214,26 @@ final class Section {
         for (float sample : recording) {
             loudest = Math.max(loudest, Math.abs(sample));
         }
-        byte[] bytes = new byte[2 * recording.length];
         for (int i = 0; i < recording.length; i++) {
-            int value = (int) Math.round(32_767 * recording[i] / loudest);
+            recording[i] /= (float) loudest;
+        }
+        write(new ByteArrayInputStream(pcm(recording)), recording.length, wav);
+    }
+
+    /** Samples from -1 to 1 as 16-bit PCM. */
+    static byte[] pcm(float[] samples) {
+        byte[] bytes = new byte[2 * samples.length];
+        for (int i = 0; i < samples.length; i++) {
+            int value = Math.round(32_767 * samples[i]);
             bytes[2 * i] = (byte) value;
             bytes[2 * i + 1] = (byte) (value >> 8);
         }
+        return bytes;
+    }
+
+    /** Writes 16-bit PCM as it comes. */
+    static void write(InputStream pcm, long samples, Path wav) throws IOException {
         AudioFormat format = new AudioFormat(RATE, 16, 1, true, false);
-        AudioSystem.write(
-                new AudioInputStream(new ByteArrayInputStream(bytes), format, recording.length),
-                AudioFileFormat.Type.WAVE,
-                wav.toFile());
+        AudioSystem.write(new AudioInputStream(pcm, format, samples), AudioFileFormat.Type.WAVE, wav.toFile());
     }
 }
