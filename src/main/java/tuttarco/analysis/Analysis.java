@@ -17,7 +17,6 @@ import tuttarco.files.InputException;
 import tuttarco.files.Sha256;
 import tuttarco.report.AnalysedTake;
 import tuttarco.score.Part;
-import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 import tuttarco.take.TakeSeats;
@@ -109,8 +108,8 @@ public final class Analysis {
         if (take.part().isPresent()) {
             sha256.put("part", Sha256.of(take.part().get()));
         }
-        if (take.beats() instanceof BeatsGiven.Listed listed) {
-            sha256.put("beats", Sha256.of(listed.file()));
+        if (take.beats().file().isPresent()) {
+            sha256.put("beats", Sha256.of(take.beats().file().get()));
         }
         return sha256;
     }

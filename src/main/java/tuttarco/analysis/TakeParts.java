@@ -2,6 +2,7 @@ package tuttarco.analysis;
 
 import java.util.Optional;
 import tuttarco.align.HeardBeats;
+import tuttarco.beats.AnchoredBeats;
 import tuttarco.beats.BeatList;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.BeatSource;
@@ -44,10 +45,17 @@ public final class TakeParts {
      * @throws InputException if the take names neither beats nor a part to hear them by
      */
     public static BeatSource beats(Take take, Optional<Part> part) throws InputException {
-        if (take.beats() instanceof BeatsGiven.Listed listed) {
-            return new BeatList(listed.file());
+        return beats(take.beats(), take, part);
+    }
+
+    private static BeatSource beats(BeatsGiven given, Take take, Optional<Part> part) throws InputException {
+        if (given instanceof BeatsGiven.Anchored anchored) {
+            return new AnchoredBeats(beats(anchored.source(), take, part), anchored.anchors());
         }
-        if (take.beats() instanceof BeatsGiven.Steady steady) {
+        if (given instanceof BeatsGiven.Listed listed) {
+            return new BeatList(listed.list());
+        }
+        if (given instanceof BeatsGiven.Steady steady) {
             Part inMetre =
                     part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
                             + InputBytes.name(take.file()) + ", or give the beats as a list."));
@@ -61,9 +69,16 @@ public final class TakeParts {
 
     /** What a list of beats calls their source. */
     public static String beatSource(Take take) {
-        if (take.beats() instanceof BeatsGiven.Listed) {
+        return beatSource(take.beats());
+    }
+
+    private static String beatSource(BeatsGiven given) {
+        if (given instanceof BeatsGiven.Anchored anchored) {
+            return beatSource(anchored.source()) + " with anchors";
+        }
+        if (given instanceof BeatsGiven.Listed) {
             return "list";
         }
-        return take.beats() instanceof BeatsGiven.Steady ? "tempo" : "sound";
+        return given instanceof BeatsGiven.Steady ? "tempo" : "sound";
     }
 }

@@ -1,0 +1,49 @@
+package tuttarco.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BeatsCommandTest {
+    private static final int INPUT = 3;
+
+    @TempDir
+    Path folder;
+
+    private Path take(String beats) throws IOException {
+        Path file = TinyTake.writeTexts(folder);
+        Files.write(folder.resolve("clip.mkv"), new byte[0]);
+        assertTrue(TinyTake.JSON.contains("{\"file\": \"beats.csv\"}"));
+        return Files.writeString(file, TinyTake.JSON.replace("{\"file\": \"beats.csv\"}", beats));
+    }
+
+    @Test
+    void aListIsCorrectedByItsAnchors() throws IOException {
+        Path take = take("{\"file\": \"beats.csv\", \"anchors\": [{\"bar\": 2, \"beat\": 2, \"time_s\": 2.25}]}");
+        Path out = folder.resolve("out.csv");
+        Shell shell = Shell.run("beats", take, "--out", out);
+        assertEquals(0, shell.code(), shell.err());
+        List<String> lines = Files.readAllLines(out);
+        assertEquals(7, lines.size());
+        assertTrue(lines.get(1).startsWith("1,1,0.250,"), lines.get(1));
+        assertTrue(lines.get(5).startsWith("2,2,2.250,0.029,"), lines.get(5));
+        assertTrue(lines.get(6).startsWith("2,3,2.750,"), lines.get(6));
+    }
+
+    @Test
+    void anAnchorThatCannotBeIsSaidAndNothingWritten() throws IOException {
+        Path take = take("{\"tempo_bpm\": 120, \"start_s\": 0, \"anchors\": [{\"bar\": 17, \"time_s\": 42.3}]}");
+        Path out = folder.resolve("out.csv");
+        Shell shell = Shell.run("beats", take, "--out", out);
+        assertEquals(INPUT, shell.code());
+        assertTrue(shell.err().contains("the anchor names bar 17 beat 1, which is not among"), shell.err());
+        assertFalse(Files.exists(out));
+    }
+}
