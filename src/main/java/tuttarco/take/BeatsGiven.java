@@ -33,6 +33,20 @@ public sealed interface BeatsGiven {
         }
     }
 
+    /**
+     * To be heard from the clicks of a metronome, one a beat.
+     *
+     * @param firstBar the bar that begins with the first click; where it is not known, anchors must be
+     */
+    record HeardClicks(Optional<String> firstBar) implements BeatsGiven {
+        static final String WORD = "clicks";
+
+        @Override
+        public boolean needPart() {
+            return true;
+        }
+    }
+
     /** A list of bar, beat and seconds, as CSV. */
     record Listed(Path list) implements BeatsGiven {
         @Override

@@ -199,8 +199,23 @@ public final class TakeFile {
         return place.make(() -> BeatsGiven.anchor(bar, beat, timeS));
     }
 
+    private static BeatsGiven heard(JsonPlace place, JsonPlace heard) throws InputException {
+        String[] words = {BeatsGiven.HeardByPart.WORD, BeatsGiven.HeardClicks.WORD};
+        if (heard.oneOf(words, Function.identity()).equals(BeatsGiven.HeardByPart.WORD)) {
+            place.object("heard", "anchors");
+            return new BeatsGiven.HeardByPart();
+        }
+        place.object("heard", "first_bar", "anchors");
+        Optional<JsonPlace> bar = place.optional("first_bar");
+        if (bar.isEmpty() && place.optional("anchors").isEmpty()) {
+            throw place.wrong("nothing says which bar the clicks begin with", "add first_bar, or an anchor");
+        }
+        return new BeatsGiven.HeardClicks(
+                bar.isPresent() ? Optional.of(bar.get().barNumber()) : Optional.empty());
+    }
+
     private static BeatsGiven beatSource(JsonPlace place, TakeFolder folder) throws InputException {
-        place.object("file", "tempo_bpm", "start_s", "heard", "anchors");
+        place.object("file", "tempo_bpm", "start_s", "heard", "first_bar", "anchors");
         Optional<JsonPlace> file = place.optional("file");
         if (file.isPresent()) {
             place.object("file", "anchors");
@@ -208,9 +223,7 @@ public final class TakeFile {
         }
         Optional<JsonPlace> heard = place.optional("heard");
         if (heard.isPresent()) {
-            place.object("heard", "anchors");
-            heard.get().oneOf(new String[] {BeatsGiven.HeardByPart.WORD}, Function.identity());
-            return new BeatsGiven.HeardByPart();
+            return heard(place, heard.get());
         }
         double tempoBpm = place.field("tempo_bpm").number();
         double startS = place.field("start_s").number();

@@ -48,6 +48,9 @@ final class TakeJson {
             node.put("file", inside(folder, listed.list()));
         } else if (beats instanceof BeatsGiven.HeardByPart) {
             node.put("heard", BeatsGiven.HeardByPart.WORD);
+        } else if (beats instanceof BeatsGiven.HeardClicks clicks) {
+            node.put("heard", BeatsGiven.HeardClicks.WORD);
+            clicks.firstBar().ifPresent(bar -> node.put("first_bar", bar));
         } else if (beats instanceof BeatsGiven.Anchored anchored) {
             put(node, folder, anchored.source());
             for (Beat anchor : anchored.anchors()) {

@@ -167,7 +167,10 @@ class TakeFileTest {
             "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "beat": 0, "time_s": 1}] | beats.anchors[0]: beats count from 1
             "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "at": 1}] | beats.anchors[0]: there is no field 'at' here
             "tempo_bpm": 92.5, "start_s": 1.25 | "anchors": [{"bar": 1, "time_s": 1}] | beats: there is no 'tempo_bpm'
-            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "metronome" | beats.heard: 'metronome' is not known; write one of part
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "metronome" | beats.heard: 'metronome' is not known; write one of part, clicks
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks" | beats: nothing says which bar the clicks begin with
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks", "first_bar": 1.5 | beats.first_bar: this is not a text
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "part", "first_bar": 1 | beats: there is no field 'first_bar' here
             "tempo_bpm": 92.5,   | "heard": "part",          | beats: there is no field 'start_s' here
             strings.mp4          | none.mp4                  | video: there is no file none.mp4 beside the take file
             strings.mp4          | parts                     | video: there is no file parts

@@ -103,6 +103,8 @@ class TakeSchemaTest {
             strings = {
                 "\"heard\": \"part\"",
                 "\"heard\": \"part\", \"anchors\": [{\"bar\": 17, \"time_s\": 42.3}]",
+                "\"heard\": \"clicks\", \"first_bar\": \"12a\"",
+                "\"heard\": \"clicks\", \"anchors\": [{\"bar\": 17, \"time_s\": 42.3}]",
                 "\"file\": \"beats.csv\", \"anchors\": [{\"bar\": \"12a\", \"beat\": 3, \"time_s\": 42}]"
             })
     void beatsMayBeHeardAndAnchored(String beats) throws Exception {
@@ -151,6 +153,9 @@ class TakeSchemaTest {
             "tempo_bpm": 92.5,   |
             "tempo_bpm": 92.5,   | "file": "beats.csv",
             "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "metronome"
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks"
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks", "first_bar": 1.5
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "part", "first_bar": 1
             "tempo_bpm": 92.5,   | "heard": "part",
             "start_s": 1.25      | "start_s": 1.25, "anchors": []
             "start_s": 1.25      | "start_s": 1.25, "anchors": [{"time_s": 1}]
