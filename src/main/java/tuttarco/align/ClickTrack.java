@@ -51,15 +51,15 @@ record ClickTrack(double[] timesS, double jitterS) {
     private static final int FEWEST = 8;
 
     /**
-     * Clicks must be worth this much more than the best chain of the same ticks, shaken (chosen: on synthesised sound it was
-     * 2.5 and more with clicks, 1.2 and less without).
+     * Clicks must be worth so many times the best chain of the same ticks, shaken (chosen: 9.7 and more with clicks, 1.3 and
+     * less without, on synthesised sound and on two recordings of a violin).
      */
-    private static final double BETTER = 1.7;
+    private static final double BETTER = 3;
 
     /** Ticks are shaken by so much either way, seconds. */
     private static final double SHAKING_S = 0.5;
 
-    /** Players at their steadiest stray more than this, seconds (chosen: heard clicks 4 ms and less, music 12 and more). */
+    /** Clicks stray no more than this, seconds (chosen: twice as much as those in synthesised sound). */
     private static final double MOST_JITTER_S = 0.008;
 
     /** The clicks in what was heard, or nothing if nothing regular is in it. */
