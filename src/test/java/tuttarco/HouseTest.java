@@ -98,7 +98,7 @@ class HouseTest {
             .whereLayer("align")
             .mayOnlyAccessLayers("files", "video", "score", "beats")
             .whereLayer("take")
-            .mayOnlyAccessLayers("bow", "files", "score", "seats")
+            .mayOnlyAccessLayers("bow", "files", "score", "seats", "beats")
             .whereLayer("compare")
             .mayOnlyAccessLayers("bow", "stats", "seats", "strokes", "score", "beats")
             .whereLayer("chart")

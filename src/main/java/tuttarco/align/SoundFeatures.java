@@ -96,7 +96,7 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
         }
     }
 
-    private static void shift(float[] samples, float[] block, int count) {
+    static void shift(float[] samples, float[] block, int count) {
         System.arraycopy(samples, block.length, samples, 0, samples.length - block.length);
         System.arraycopy(block, 0, samples, samples.length - block.length, count);
         Arrays.fill(samples, samples.length - block.length + count, samples.length, 0);

@@ -18,7 +18,6 @@ import tuttarco.files.InputException;
 import tuttarco.files.Sha256;
 import tuttarco.report.AnalysedTake;
 import tuttarco.score.Part;
-import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 import tuttarco.take.TakeSeats;
@@ -118,8 +117,8 @@ public final class Analysis {
         if (take.over().isPresent()) {
             sha256.put("over", Sha256.of(take.over().get()));
         }
-        if (take.beats() instanceof BeatsGiven.Listed listed) {
-            sha256.put("beats", Sha256.of(listed.file()));
+        if (take.beats().file().isPresent()) {
+            sha256.put("beats", Sha256.of(take.beats().file().get()));
         }
         return sha256;
     }

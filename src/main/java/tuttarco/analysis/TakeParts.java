@@ -1,7 +1,11 @@
 package tuttarco.analysis;
 
+import java.util.List;
 import java.util.Optional;
+import tuttarco.align.ClickBeats;
 import tuttarco.align.HeardBeats;
+import tuttarco.beats.AnchoredBeats;
+import tuttarco.beats.Beat;
 import tuttarco.beats.BeatList;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.BeatSource;
@@ -49,18 +53,40 @@ public final class TakeParts {
      * @throws InputException if the take names neither beats nor a part to hear them by
      */
     public static BeatSource beats(Take take, Optional<Part> part) throws InputException {
-        if (take.beats() instanceof BeatsGiven.Listed listed) {
-            return new BeatList(listed.file());
+        return beats(take.beats(), take, part);
+    }
+
+    private static BeatSource beats(BeatsGiven given, Take take, Optional<Part> part) throws InputException {
+        if (given instanceof BeatsGiven.Anchored anchored
+                && anchored.source() instanceof BeatsGiven.HeardClicks clicks) {
+            // clicks need no correction: anchors only say which they are
+            return clicks(clicks, anchored.anchors(), take, part);
         }
-        if (take.beats() instanceof BeatsGiven.Steady steady) {
-            Part inMetre =
-                    part.orElseThrow(() -> new InputException("A tempo counts the beats of a part; add the part to "
-                            + InputBytes.name(take.file()) + ", or give the beats as a list."));
-            return new SteadyTempo(inMetre, steady.tempoBpm(), steady.startS());
+        if (given instanceof BeatsGiven.HeardClicks clicks) {
+            return clicks(clicks, List.of(), take, part);
+        }
+        if (given instanceof BeatsGiven.Anchored anchored) {
+            return new AnchoredBeats(beats(anchored.source(), take, part), anchored.anchors());
+        }
+        if (given instanceof BeatsGiven.Listed listed) {
+            return new BeatList(listed.list());
+        }
+        if (given instanceof BeatsGiven.Steady steady) {
+            return new SteadyTempo(counted(take, part), steady.tempoBpm(), steady.startS());
         }
         Part heard = part.orElseThrow(() -> new InputException(InputBytes.name(take.file())
                 + " does not say where the beats lie; add beats, or the part to hear them by, or say who leads, to"
                 + " compare with."));
         return new HeardBeats(heard, take.video());
+    }
+
+    private static BeatSource clicks(BeatsGiven.HeardClicks clicks, List<Beat> anchors, Take take, Optional<Part> part)
+            throws InputException {
+        return new ClickBeats(counted(take, part), take.video(), clicks.firstBar(), anchors);
+    }
+
+    private static Part counted(Take take, Optional<Part> part) throws InputException {
+        return part.orElseThrow(() -> new InputException("Tempo and clicks count the beats of a part; add the part to "
+                + InputBytes.name(take.file()) + ", or give the beats as a list."));
     }
 }

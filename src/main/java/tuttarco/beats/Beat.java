@@ -22,6 +22,12 @@ public record Beat(String bar, int beat, double timeS, OptionalDouble stderrS, S
     /** Heard in the sound. */
     public static final String SOUND = "sound";
 
+    /** Clicked by a metronome that is heard. */
+    public static final String CLICKS = "clicks";
+
+    /** Known to somebody. */
+    public static final String ANCHOR = "anchor";
+
     /** A stroke of the leader's. */
     public static final String LEADER = "leader";
 

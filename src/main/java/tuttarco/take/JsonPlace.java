@@ -81,6 +81,11 @@ record JsonPlace(String file, String path, JsonNode value) {
         return value.intValue();
     }
 
+    /** A bar number as printed, such as {@code 17} with or without quotes, or {@code "12a"}. */
+    String barNumber() throws InputException {
+        return value.isIntegralNumber() ? Integer.toString(wholeNumber()) : text();
+    }
+
     double number() throws InputException {
         if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
             throw wrong("this is not a number that can be used", "write one without quotes");

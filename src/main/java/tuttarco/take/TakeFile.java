@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import tuttarco.beats.Beat;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -126,10 +127,10 @@ public final class TakeFile {
         PartChoice choice = chosen ? partChoice(named.get()) : PartChoice.DEFAULT;
         Optional<JsonPlace> overFile = chosen ? named.get().optional("over") : Optional.empty();
         Optional<Path> over = overFile.isPresent() ? Optional.of(folder.file(overFile.get())) : Optional.empty();
-        if (beats instanceof BeatsGiven.Steady && part.isEmpty()) {
+        if (beats.needPart() && part.isEmpty()) {
             throw root.field("beats")
                     .wrong(
-                            "a tempo needs a part to know the metre and the bars",
+                            "these need a part, for its notes or its metre and bars",
                             "add a part, or give the beats as a list");
         }
         return listed.make(() -> new Take(file, title, video, players, part, choice, over, beats, bowing));
@@ -179,11 +180,52 @@ public final class TakeFile {
     }
 
     private static BeatsGiven beats(JsonPlace place, TakeFolder folder) throws InputException {
-        place.object("file", "tempo_bpm", "start_s");
+        BeatsGiven source = beatSource(place, folder);
+        Optional<JsonPlace> listed = place.optional("anchors");
+        if (listed.isEmpty()) {
+            return source;
+        }
+        List<Beat> anchors = new ArrayList<>();
+        for (JsonPlace anchor : listed.get().list()) {
+            anchors.add(anchor(anchor));
+        }
+        return listed.get().make(() -> new BeatsGiven.Anchored(source, anchors));
+    }
+
+    private static Beat anchor(JsonPlace place) throws InputException {
+        place.object("bar", "beat", "time_s");
+        String bar = place.field("bar").barNumber();
+        Optional<JsonPlace> counted = place.optional("beat");
+        int beat = counted.isPresent() ? counted.get().wholeNumber() : 1;
+        double timeS = place.field("time_s").number();
+        return place.make(() -> BeatsGiven.anchor(bar, beat, timeS));
+    }
+
+    private static BeatsGiven heard(JsonPlace place, JsonPlace heard) throws InputException {
+        String[] words = {BeatsGiven.HeardByPart.WORD, BeatsGiven.HeardClicks.WORD};
+        if (heard.oneOf(words, Function.identity()).equals(BeatsGiven.HeardByPart.WORD)) {
+            place.object("heard", "anchors");
+            return new BeatsGiven.HeardByPart();
+        }
+        place.object("heard", "first_bar", "anchors");
+        Optional<JsonPlace> bar = place.optional("first_bar");
+        if (bar.isEmpty() && place.optional("anchors").isEmpty()) {
+            throw place.wrong("nothing says which bar the clicks begin with", "add first_bar, or an anchor");
+        }
+        return new BeatsGiven.HeardClicks(
+                bar.isPresent() ? Optional.of(bar.get().barNumber()) : Optional.empty());
+    }
+
+    private static BeatsGiven beatSource(JsonPlace place, TakeFolder folder) throws InputException {
+        place.object("file", "tempo_bpm", "start_s", "heard", "first_bar", "anchors");
         Optional<JsonPlace> file = place.optional("file");
         if (file.isPresent()) {
-            place.object("file");
+            place.object("file", "anchors");
             return new BeatsGiven.Listed(folder.file(file.get()));
+        }
+        Optional<JsonPlace> heard = place.optional("heard");
+        if (heard.isPresent()) {
+            return heard(place, heard.get());
         }
         double tempoBpm = place.field("tempo_bpm").number();
         double startS = place.field("start_s").number();

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import tuttarco.beats.Beat;
 import tuttarco.files.OutputException;
 import tuttarco.files.Plain;
 import tuttarco.score.PartChoice;
@@ -30,15 +31,35 @@ final class TakeJson {
         if (take.part().isPresent()) {
             putPart(root, take, folder);
         }
-        if (take.beats() instanceof BeatsGiven.Steady steady) {
-            root.putObject("beats").put("tempo_bpm", steady.tempoBpm()).put("start_s", steady.startS());
-        } else if (take.beats() instanceof BeatsGiven.Listed listed) {
-            root.putObject("beats").put("file", inside(folder, listed.file()));
+        if (!(take.beats() instanceof BeatsGiven.Missing)) {
+            put(root.putObject("beats"), folder, take.beats());
         }
         try {
             return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of texts and numbers can always be written", e);
+        }
+    }
+
+    private static void put(ObjectNode node, Path folder, BeatsGiven beats) throws OutputException {
+        if (beats instanceof BeatsGiven.Steady steady) {
+            node.put("tempo_bpm", steady.tempoBpm()).put("start_s", steady.startS());
+        } else if (beats instanceof BeatsGiven.Listed listed) {
+            node.put("file", inside(folder, listed.list()));
+        } else if (beats instanceof BeatsGiven.HeardByPart) {
+            node.put("heard", BeatsGiven.HeardByPart.WORD);
+        } else if (beats instanceof BeatsGiven.HeardClicks clicks) {
+            node.put("heard", BeatsGiven.HeardClicks.WORD);
+            clicks.firstBar().ifPresent(bar -> node.put("first_bar", bar));
+        } else if (beats instanceof BeatsGiven.Anchored anchored) {
+            put(node, folder, anchored.source());
+            for (Beat anchor : anchored.anchors()) {
+                node.withArray("anchors")
+                        .addObject()
+                        .put("bar", anchor.bar())
+                        .put("beat", anchor.beat())
+                        .put("time_s", anchor.timeS());
+            }
         }
     }
 

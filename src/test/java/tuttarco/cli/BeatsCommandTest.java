@@ -1,69 +1,49 @@
 package tuttarco.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tuttarco.beats.Beat;
-import tuttarco.demo.SoundCatalogue;
 
-/** A rendered section is played, someone talks, and it goes on from an earlier bar: when is known. */
 class BeatsCommandTest {
+    private static final int INPUT = 3;
+
     @TempDir
     Path folder;
 
-    private static SoundCatalogue.Listed scene(String name) {
-        return SoundCatalogue.all().stream()
-                .filter(listed -> listed.name().equals(name))
-                .findFirst()
-                .orElseThrow();
+    private Path take(String beats) throws IOException {
+        Path file = TinyTake.writeTexts(folder);
+        Files.write(folder.resolve("clip.mkv"), new byte[0]);
+        assertTrue(TinyTake.JSON.contains("{\"file\": \"beats.csv\"}"));
+        return Files.writeString(file, TinyTake.JSON.replace("{\"file\": \"beats.csv\"}", beats));
     }
 
     @Test
-    void theBeatsOfATakeAreHeardAndWritten() throws Exception {
-        SoundCatalogue.Listed rehearsed = scene("rehearsed");
-        Path take = rehearsed.writeSound(folder);
-        Path out = folder.resolve("heard.csv");
-
+    void aListIsCorrectedByItsAnchors() throws IOException {
+        Path take = take("{\"file\": \"beats.csv\", \"anchors\": [{\"bar\": 2, \"beat\": 2, \"time_s\": 2.25}]}");
+        Path out = folder.resolve("out.csv");
         Shell shell = Shell.run("beats", take, "--out", out);
-
         assertEquals(0, shell.code(), shell.err());
         List<String> lines = Files.readAllLines(out);
-        assertEquals("bar,beat,time_s,stderr_s,source", lines.get(0));
-        List<Beat> truth = rehearsed.beats().beats();
-        assertEquals(84, truth.size());
-        int near = 0;
-        for (Beat beat : truth) {
-            near += lines.stream().anyMatch(line -> isNear(beat, line)) ? 1 : 0;
-        }
-        assertTrue(near >= 0.85 * truth.size(), near + " of " + truth.size() + " within 100 ms");
-    }
-
-    private static boolean isNear(Beat beat, String line) {
-        String[] cells = line.split(",", -1);
-        return cells[0].equals(beat.bar())
-                && cells[1].equals(Integer.toString(beat.beat()))
-                && Math.abs(Double.parseDouble(cells[2]) - beat.timeS()) <= 0.1
-                && Double.parseDouble(cells[3]) > 0
-                && cells[4].equals("sound");
+        assertEquals(7, lines.size());
+        assertTrue(lines.get(1).startsWith("1,1,0.250,"), lines.get(1));
+        assertTrue(lines.get(5).startsWith("2,2,2.250,0.029,"), lines.get(5));
+        assertTrue(lines.get(6).startsWith("2,3,2.750,"), lines.get(6));
     }
 
     @Test
-    void aTakeWithAnotherPartIsRefusedInOneSentenceAndLeavesNothing() throws Exception {
-        Path take = scene("heard-slow").writeSound(folder);
-        scene("heard-basses").writeSound(folder);
-        Files.writeString(take, Files.readString(take).replace("heard-slow.wav", "heard-basses.wav"));
-        Path out = folder.resolve("heard.csv");
-
+    void anAnchorThatCannotBeIsSaidAndNothingWritten() throws IOException {
+        Path take = take("{\"tempo_bpm\": 120, \"start_s\": 0, \"anchors\": [{\"bar\": 17, \"time_s\": 42.3}]}");
+        Path out = folder.resolve("out.csv");
         Shell shell = Shell.run("beats", take, "--out", out);
-
-        assertEquals(ExitCode.INPUT.number(), shell.code());
-        assertEquals(1, shell.errLines().size(), shell.err());
-        assertTrue(shell.err().contains("heard-basses.wav does not fit the part Violet Hour"), shell.err());
-        assertTrue(Files.notExists(out));
+        assertEquals(INPUT, shell.code());
+        assertTrue(shell.err().contains("the anchor names bar 17 beat 1, which is not among"), shell.err());
+        assertFalse(Files.exists(out));
     }
 }

@@ -146,6 +146,18 @@ class HostileInputTest {
                 take("tempo of 1e999", "\"file\": \"beats.csv\"", "\"tempo_bpm\": 1e999, \"start_s\": 0"),
                 take("tempo of zero", "\"file\": \"beats.csv\"", "\"tempo_bpm\": 0, \"start_s\": 0"),
                 take("tempo near zero", "\"file\": \"beats.csv\"", "\"tempo_bpm\": 1e-300, \"start_s\": 0"),
+                take(
+                        "anchor in a bar of escapes",
+                        "\"beats.csv\"",
+                        "\"beats.csv\", \"anchors\": [{\"bar\": \"\\\\u001b[2J\", \"time_s\": 1}]"),
+                take(
+                        "anchor at 1e999",
+                        "\"beats.csv\"",
+                        "\"beats.csv\", \"anchors\": [{\"bar\": 1, \"time_s\": 1e999}]"),
+                take(
+                        "anchor at the far end",
+                        "\"beats.csv\"",
+                        "\"beats.csv\", \"anchors\": [{\"bar\": 1, \"time_s\": 86400}]"),
                 take("two leaders", "\"facing\": \"camera\"}", "\"facing\": \"camera\", \"leader\": true}"),
                 take("two players of one name", "\"Jon\"", "\"Ida\""),
                 text("no players", TAKE, TinyTake.JSON.replaceAll("(?s)\"players\": \\[.*\\]", "\"players\": []")),

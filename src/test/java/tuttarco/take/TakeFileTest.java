@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tuttarco.beats.Beat;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.files.Mutations;
@@ -84,6 +85,17 @@ class TakeFileTest {
                 Bowing.FREE);
         TakeFile.write(listed, take.file());
         assertEquals(listed, TakeFile.read(take.file()));
+        Take heard = new Take(
+                take.file(),
+                "Serenade",
+                take.video(),
+                take.players(),
+                take.part(),
+                new BeatsGiven.Anchored(
+                        new BeatsGiven.HeardByPart(), List.of(new Beat("17", 1, 42.3), new Beat("12a", 3, 50))),
+                Bowing.FREE);
+        TakeFile.write(heard, take.file());
+        assertEquals(heard, TakeFile.read(take.file()));
     }
 
     @ParameterizedTest
@@ -142,7 +154,24 @@ class TakeFileTest {
             "tempo_bpm": 92.5    | "tempo_bpm": "fast"       | beats.tempo_bpm: this is not a number
             "tempo_bpm": 92.5,   |                           | beats: there is no 'tempo_bpm'
             "tempo_bpm": 92.5,   | "file": "beats.csv",      | beats: there is no field 'start_s' here
-            "part": "parts/serenade.bowing.txt", |           | beats: a tempo needs a part
+            "part": "parts/serenade.bowing.txt", |           | beats: these need a part, for its notes or its metre and bars
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [] | beats.anchors: there is no anchor in the list
+            "start_s": 1.25      | "start_s": 1.25, "anchors": {} | beats.anchors: this is not a list
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"time_s": 1}] | beats.anchors[0]: there is no 'bar'
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 17}] | beats.anchors[0]: there is no 'time_s'
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1.5, "time_s": 1}] | beats.anchors[0].bar: this is not a
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": "", "time_s": 1}] | beats.anchors[0].bar: this is not a
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "time_s": "1"}] | beats.anchors[0].time_s: this is not a number
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "time_s": 1e9}] | beats.anchors[0]: an anchor has a time
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "time_s": 1e999}] | beats.anchors[0].time_s: this is not a number
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "beat": 0, "time_s": 1}] | beats.anchors[0]: beats count from 1
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "at": 1}] | beats.anchors[0]: there is no field 'at' here
+            "tempo_bpm": 92.5, "start_s": 1.25 | "anchors": [{"bar": 1, "time_s": 1}] | beats: there is no 'tempo_bpm'
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "metronome" | beats.heard: 'metronome' is not known; write one of part, clicks
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks" | beats: nothing says which bar the clicks begin with
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks", "first_bar": 1.5 | beats.first_bar: this is not a text
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "part", "first_bar": 1 | beats: there is no field 'first_bar' here
+            "tempo_bpm": 92.5,   | "heard": "part",          | beats: there is no field 'start_s' here
             strings.mp4          | none.mp4                  | video: there is no file none.mp4 beside the take file
             strings.mp4          | parts                     | video: there is no file parts
             strings.mp4          | ../strings.mp4            | video: ../strings.mp4 leaves the take's folder

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.score.PartChoice;
@@ -106,6 +107,35 @@ class TakeSchemaTest {
     }
 
     @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"heard\": \"part\"",
+                "\"heard\": \"part\", \"anchors\": [{\"bar\": 17, \"time_s\": 42.3}]",
+                "\"heard\": \"clicks\", \"first_bar\": \"12a\"",
+                "\"heard\": \"clicks\", \"anchors\": [{\"bar\": 17, \"time_s\": 42.3}]",
+                "\"file\": \"beats.csv\", \"anchors\": [{\"bar\": \"12a\", \"beat\": 3, \"time_s\": 42}]"
+            })
+    void beatsMayBeHeardAndAnchored(String beats) throws Exception {
+        String take = TakeFolders.GOOD.replace("\"tempo_bpm\": 92.5, \"start_s\": 1.25", beats);
+        assertTrue(valid(take), take);
+        Path file = TakeFolders.with(folder, take);
+        Take read = TakeFile.read(file);
+        TakeFile.write(read, file);
+        assertTrue(valid(Files.readString(file)));
+        assertEquals(read, TakeFile.read(file));
+    }
+
+    @Test
+    void whatIsHeardNeedsAPart() throws Exception {
+        String without = TakeFolders.GOOD
+                .replace("\"tempo_bpm\": 92.5, \"start_s\": 1.25", "\"heard\": \"part\"")
+                .replace("\"part\": \"parts/serenade.bowing.txt\",", "");
+        assertFalse(valid(without));
+        Path file = TakeFolders.with(folder, without);
+        assertThrows(InputException.class, () -> TakeFile.read(file));
+    }
+
+    @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             "version": 1,        | "version": 2,
             "version": 1,        | "version": 1, "tempo": 3,
@@ -130,6 +160,20 @@ class TakeSchemaTest {
             "tempo_bpm": 92.5    | "tempo_bpm": "fast"
             "tempo_bpm": 92.5,   |
             "tempo_bpm": 92.5,   | "file": "beats.csv",
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "metronome"
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks"
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks", "first_bar": 1.5
+            "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "part", "first_bar": 1
+            "tempo_bpm": 92.5,   | "heard": "part",
+            "start_s": 1.25      | "start_s": 1.25, "anchors": []
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"time_s": 1}]
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 17}]
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1.5, "time_s": 1}]
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": "", "time_s": 1}]
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "beat": 0, "time_s": 1}]
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "time_s": 1e9}]
+            "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 1, "at": 1}]
+            "tempo_bpm": 92.5, "start_s": 1.25 | "anchors": [{"bar": 1, "time_s": 1}]
             "part": "parts/serenade.bowing.txt", |
             "part": "parts/serenade.bowing.txt", | "part": {"name": "Viola"},
             "part": "parts/serenade.bowing.txt", | "part": {"file": "parts/serenade.bowing.txt", "line": "middle"},
