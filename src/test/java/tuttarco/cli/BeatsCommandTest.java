@@ -32,9 +32,9 @@ class BeatsCommandTest {
         assertEquals(0, shell.code(), shell.err());
         List<String> lines = Files.readAllLines(out);
         assertEquals(7, lines.size());
-        assertTrue(lines.get(1).startsWith("1,1,0.250,"), lines.get(1));
-        assertTrue(lines.get(5).startsWith("2,2,2.250,0.029,"), lines.get(5));
-        assertTrue(lines.get(6).startsWith("2,3,2.750,"), lines.get(6));
+        assertTrue(lines.get(1).startsWith("1,1,0.25,"), lines.get(1));
+        assertEquals("2,2,2.25,0.028868,anchor", lines.get(5));
+        assertTrue(lines.get(6).startsWith("2,3,2.75,"), lines.get(6));
     }
 
     @Test

@@ -55,7 +55,7 @@ class RenderingTest {
         assertEquals(scene.part(), strokes(Parts.read(take.part().orElseThrow(), Instrument.VIOLIN)));
         assertEquals(scene.part(), strokes(Parts.read(dir.resolve("small.bowing.txt"), Instrument.VIOLIN)));
         assertEquals(
-                "bar,beat,time_s",
+                "bar,beat,time_s,stderr_s,source",
                 Files.readAllLines(dir.resolve("small.beats.csv")).get(0));
     }
 

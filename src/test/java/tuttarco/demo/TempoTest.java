@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tuttarco.beats.Beat;
+import tuttarco.beats.Run;
 import tuttarco.bow.Instrument;
 import tuttarco.score.Part;
 import tuttarco.score.PartSpan.Position;
@@ -20,14 +22,19 @@ class TempoTest {
     private static final Part PART = Passage.of("study", "d2 u2 | d1 u1 d1 u1 | d2 u2");
     private static final Tempo TEMPO = new Tempo(PART, 120, 1, List.of(new Stop(2, 3, 2)));
 
+    private static Beat exact(String bar, int beat, double timeS) {
+        return new Beat(bar, beat, timeS, OptionalDouble.of(0), Beat.TEMPO);
+    }
+
     @Test
     void afterAStopTheBeatsGoOnFromTheEarlierBar() {
         List<Beat> beats = TEMPO.beats().beats();
         assertEquals(16, beats.size());
-        assertEquals(new Beat("1", 1, 1), beats.get(0));
-        assertEquals(new Beat("2", 4, 4.5), beats.get(7));
-        assertEquals(new Beat("2", 1, 8), beats.get(8));
-        assertEquals(new Beat("3", 4, 11.5), beats.get(15));
+        assertEquals(List.of(new Run(0, 7), new Run(8, 15)), TEMPO.beats().runs());
+        assertEquals(exact("1", 1, 1), beats.get(0));
+        assertEquals(exact("2", 4, 4.5), beats.get(7));
+        assertEquals(exact("2", 1, 8), beats.get(8));
+        assertEquals(exact("3", 4, 11.5), beats.get(15));
         assertEquals(12, TEMPO.endS());
         assertEquals(List.of(new Spell(5, 8, 0)), TEMPO.pauses());
     }
