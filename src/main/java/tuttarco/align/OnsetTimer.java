@@ -187,11 +187,7 @@ final class OnsetTimer {
     private double[] fitUpTo(int stretch, int from, int to) {
         double[] sums = new double[to - from + 1];
         for (int i = 0; i < to - from; i++) {
-            // the middle of a half hop lies between two frames
-            double frame = (from + i + 0.5) / 2;
-            int before = (int) Math.floor(frame);
-            double share = frame - before;
-            double value = (1 - share) * fit(before, stretch) + share * fit(before + 1, stretch);
+            double value = fit(Math.floorDiv(from + i, 2), stretch);
             sums[i + 1] = sums[i] + FIT_WEIGHT * value / 2;
         }
         return sums;
