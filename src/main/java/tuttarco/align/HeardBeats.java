@@ -47,6 +47,16 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
         return heard().beats();
     }
 
+    /** Tells which bars were heard when, and what was left out. */
+    @Override
+    public Told told() throws InputException {
+        Heard heard = heard();
+        List<String> notes = new ArrayList<>();
+        heard.passages().forEach(passage -> notes.add(passage.spoken()));
+        heard.leftOut().ifPresent(notes::add);
+        return new Told(heard.beats(), notes);
+    }
+
     /**
      * The beats, and the passages they come from.
      *
