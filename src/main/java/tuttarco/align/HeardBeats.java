@@ -47,6 +47,16 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
         return heard().beats();
     }
 
+    /** Tells which bars were heard when, and what was left out. */
+    @Override
+    public Told told() throws InputException {
+        Heard heard = heard();
+        List<String> notes = new ArrayList<>();
+        heard.passages().forEach(passage -> notes.add(passage.spoken()));
+        heard.leftOut().ifPresent(notes::add);
+        return new Told(heard.beats(), notes);
+    }
+
     /**
      * The beats, and the passages they come from.
      *
@@ -69,28 +79,37 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
         PartChords chords = PartChords.of(part);
         SoundFeatures sound = SoundFeatures.of(recording);
         PassageJudge judge = PassageJudge.of(chords, sound);
+        List<Passage> leftOut = new ArrayList<>();
+        List<Passage> played = new ArrayList<>();
+        for (Passage passage : new PassageFinder(chords).passages(sound)) {
+            (judge.doubt(passage) < 1 ? played : leftOut).add(passage);
+        }
+        List<Timed> timed = played.parallelStream()
+                .map(passage -> Timed.of(passage, judge.doubt(passage), chords, sound))
+                .toList();
         List<List<Beat>> stretches = new ArrayList<>();
         List<HeardPassage> passages = new ArrayList<>();
-        List<Passage> leftOut = new ArrayList<>();
         double afterS = Double.NEGATIVE_INFINITY;
-        for (Passage passage : new PassageFinder(chords).passages(sound)) {
-            double doubt = judge.doubt(passage);
-            if (!(doubt < 1)) {
-                leftOut.add(passage);
-                continue;
-            }
-            Passage close = new PassageTimer(chords, sound).timed(passage);
-            List<Beat> beats = beats(new OnsetTimer(chords, sound).onsets(close), close, afterS);
+        for (Timed close : timed) {
+            List<Beat> beats = beats(close.onsets(), close.passage(), afterS);
             if (beats.size() >= 2) {
                 stretches.add(beats);
                 afterS = beats.get(beats.size() - 1).timeS();
-                passages.add(heard(close, doubt));
+                passages.add(heard(close.passage(), close.doubt()));
             }
         }
         if (stretches.isEmpty()) {
             throw unlike();
         }
         return new Heard(BeatMap.ofStretches(stretches), passages, told(leftOut));
+    }
+
+    /** A passage timed closely, with its notes' beginnings. */
+    private record Timed(Passage passage, double doubt, List<Onset> onsets) {
+        static Timed of(Passage coarse, double doubt, PartChords chords, SoundFeatures sound) {
+            Passage close = new PassageTimer(chords, sound).timed(coarse);
+            return new Timed(close, doubt, new OnsetTimer(chords, sound).onsets(close));
+        }
     }
 
     private HeardPassage heard(Passage passage, double doubt) {

@@ -11,11 +11,11 @@ import tuttarco.files.Plain;
  * @param doubt 0 if nothing else fits the sound, 1 where it fits no better than it may by chance
  */
 public record HeardPassage(String fromBar, String toBar, double fromS, double toS, double doubt) {
-    /** As people say it, with the doubt in hundredths: {@code Bars 17 to 24 from 42.3 to 61.0 s, doubt 70 %}. */
+    /** As people say it, with the doubt in hundredths: {@code Bars 17 to 24 are heard from 42.3 to 61.0 s, doubt 70 %.} */
     public String spoken() {
         return String.format(
                 Locale.ROOT,
-                "Bars %s to %s from %.1f to %.1f s, doubt %.0f %%",
+                "Bars %s to %s are heard from %.1f to %.1f s, doubt %.0f %%.",
                 Plain.text(fromBar),
                 Plain.text(toBar),
                 fromS,

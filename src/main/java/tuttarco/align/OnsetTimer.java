@@ -148,7 +148,7 @@ final class OnsetTimer {
         int first = guess - REACH;
         int end = Math.max(guess + 1, (int)
                 Math.round((Math.min(chordEndS, passageEndS) - sound.startS()) / SoundFeatures.FLUX_HOP_S));
-        double[] fitUpTo = fitUpTo(part.chordOf()[stretch], first, Math.max(end, guess + REACH + 1));
+        double[] fitUpTo = fitUpTo(stretch, first, Math.max(end, guess + REACH + 1));
         double[] worth = new double[PLACES];
         for (int a = 0; a < PLACES; a++) {
             worth[a] = fitUpTo[Math.max(a, end - first)] - fitUpTo[a];
@@ -180,26 +180,28 @@ final class OnsetTimer {
             double much = Math.log(lasts * SoundFeatures.FLUX_HOP_S / expectedS) / UNEVENNESS;
             uneven[lasts] = much * much / 2;
         }
-        return new Link(fitUpTo(part.chordOf()[before], guess[k - 1] - REACH, guess[k] + REACH + 1), apart, uneven);
+        return new Link(fitUpTo(before, guess[k - 1] - REACH, guess[k] + REACH + 1), apart, uneven);
     }
 
-    /** The chord's fit summed up over half hops, from a place on. */
-    private double[] fitUpTo(int chord, int from, int to) {
+    /** The fit of a stretch's chord summed up over half hops, from a place on. */
+    private double[] fitUpTo(int stretch, int from, int to) {
         double[] sums = new double[to - from + 1];
         for (int i = 0; i < to - from; i++) {
-            // the middle of a half hop lies between two frames
-            double frame = (from + i + 0.5) / 2;
-            int before = (int) Math.floor(frame);
-            double share = frame - before;
-            double value = (1 - share) * fit(before, chord) + share * fit(before + 1, chord);
+            double value = fit(Math.floorDiv(from + i, 2), stretch);
             sums[i + 1] = sums[i] + FIT_WEIGHT * value / 2;
         }
         return sums;
     }
 
-    private double fit(int frame, int chord) {
-        boolean heard = frame >= 0 && frame < sound.shapes().size();
-        return heard ? fit.of(sound.shapes().get(frame), chord) : -Fit.WELL;
+    /** How well a stretch fits a frame; into a rest the chord before may ring on, which tells nothing of when it begins. */
+    private double fit(int frame, int stretch) {
+        if (frame < 0 || frame >= sound.shapes().size()) {
+            return -Fit.WELL;
+        }
+        float[] shape = sound.shapes().get(frame);
+        int chord = part.chordOf()[stretch];
+        boolean mayRingOn = chord == PartChords.REST && stretch > 0;
+        return mayRingOn ? Math.max(0, fit.of(shape, part.chordOf()[stretch - 1])) : fit.of(shape, chord);
     }
 
     private static double logSum(double[] logs) {

@@ -110,10 +110,27 @@ final class PassageTimer {
             f = before;
             c += WAYS[way][0] - WAYS[way][1];
         }
-        BestStretch well = BestStretch.of(Arrays.copyOfRange(worths, at, frames));
-        return new Passage(
-                Arrays.copyOfRange(quarters, at + well.from(), at + well.to()),
-                Arrays.copyOfRange(timesS, at + well.from(), at + well.to()),
+        return trimmed(
+                Arrays.copyOfRange(quarters, at, frames),
+                Arrays.copyOfRange(timesS, at, frames),
+                Arrays.copyOfRange(worths, at, frames),
                 coarse.gain());
+    }
+
+    /** The passage without what fits badly at its ends; a note is played whole or not at all. */
+    private Passage trimmed(double[] quarters, double[] timesS, double[] worths, double gain) {
+        int[] stretches = Arrays.stream(quarters).mapToInt(part::stretchAt).toArray();
+        double[] byStretch = new double[stretches[stretches.length - 1] - stretches[0] + 1];
+        for (int i = 0; i < stretches.length; i++) {
+            byStretch[stretches[i] - stretches[0]] += worths[i];
+        }
+        BestStretch well = BestStretch.of(byStretch);
+        int from = 0;
+        int to = 0;
+        for (int stretch : stretches) {
+            from += stretch - stretches[0] < well.from() ? 1 : 0;
+            to += stretch - stretches[0] < well.to() ? 1 : 0;
+        }
+        return new Passage(Arrays.copyOfRange(quarters, from, to), Arrays.copyOfRange(timesS, from, to), gain);
     }
 }

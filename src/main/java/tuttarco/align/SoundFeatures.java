@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import tuttarco.files.InputException;
 import tuttarco.video.SoundTrack;
 
@@ -31,6 +33,9 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
     /** The tuning is taken from every so many spectra. */
     private static final int TUNING_EVERY = 4;
 
+    /** So many pairs of spectra are heard by all processors before the next are read: 12 s, 5 MB. */
+    private static final int TOGETHER = 256;
+
     /** When a shape's middle sounds, seconds from the clip's start. */
     double timeS(int frame) {
         return startS + frame * HOP_S;
@@ -52,47 +57,73 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
      */
     static SoundFeatures of(Path recording) throws InputException, InterruptedException {
         Tuning tuning = new Tuning();
+        ThreadLocal<Spectra> longs = ThreadLocal.withInitial(() -> new Spectra(SemitoneBands.WINDOW));
         try (SoundTrack track = SoundTrack.open(recording)) {
-            hear(track, TUNING_EVERY, (spectra, samples) -> tuning.add(spectra.first));
+            hear(
+                    track,
+                    TUNING_EVERY,
+                    samples -> spectra(longs.get(), samples).first.clone(),
+                    tuning::add);
         }
         SemitoneBands bands = new SemitoneBands(tuning.semitones());
         List<float[]> shapes = new ArrayList<>();
         FluxMeter flux = new FluxMeter();
         try (SoundTrack track = SoundTrack.open(recording)) {
-            hear(track, 1, (spectra, samples) -> {
-                shapes.add(bands.shape(spectra.first));
-                shapes.add(bands.shape(spectra.second));
-                flux.add(samples);
-            });
+            hear(
+                    track,
+                    1,
+                    samples -> {
+                        Spectra spectra = spectra(longs.get(), samples);
+                        return new Moment(
+                                bands.shape(spectra.first), bands.shape(spectra.second), flux.compressed(samples));
+                    },
+                    moment -> {
+                        shapes.add(moment.first);
+                        shapes.add(moment.second);
+                        flux.add(moment.compressed);
+                    });
             return new SoundFeatures(shapes, flux.values(), bands, track.startS());
         }
     }
 
-    private interface Listener {
-        /** Two spectra that follow each other, and the samples of both: the first's begin at 0, the second's a hop later. */
-        void hear(Spectra spectra, float[] samples);
+    private static Spectra spectra(Spectra spectra, float[] samples) {
+        spectra.of(samples, 0, HOP);
+        return spectra;
     }
 
-    private static void hear(SoundTrack track, int every, Listener listener) throws InterruptedException {
-        Spectra spectra = new Spectra(SemitoneBands.WINDOW);
+    /** What is heard at two hops: their shapes, and the four compressed short spectra of their half hops. */
+    private record Moment(float[] first, float[] second, float[][] compressed) {}
+
+    /**
+     * Hears a recording two hops at a time, on all processors.
+     *
+     * @param ear hears the samples of two spectra, the first's from 0 on, the second's a hop later; called by several threads
+     * @param heard takes what was heard, in the order of time
+     */
+    private static <T> void hear(SoundTrack track, int every, Function<float[], T> ear, Consumer<T> heard)
+            throws InterruptedException {
         float[] samples = new float[SemitoneBands.WINDOW + HOP];
         float[] block = new float[2 * HOP];
         // before the first sample and after the last lies silence
         float[] lead = new float[SemitoneBands.WINDOW / 2 + HOP];
-        long heard = track.read(lead);
+        long read = track.read(lead);
         System.arraycopy(lead, 0, samples, SemitoneBands.WINDOW / 2, lead.length);
+        List<float[]> together = new ArrayList<>();
         long pairs = 0;
-        for (long middle = 0; middle < heard; middle += block.length) {
+        for (long middle = 0; middle < read; middle += block.length) {
             if (Thread.interrupted()) {
                 throw new InterruptedException("stopped while hearing the recording");
             }
             if (pairs++ % every == 0) {
-                spectra.of(samples, 0, HOP);
-                listener.hear(spectra, samples);
+                together.add(samples.clone());
             }
             int count = track.read(block);
-            heard += count;
+            read += count;
             shift(samples, block, count);
+            if (together.size() == TOGETHER || middle + block.length >= read) {
+                together.parallelStream().map(ear).toList().forEach(heard);
+                together.clear();
+            }
         }
     }
 
@@ -114,27 +145,37 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
         private static final int LOWEST_BIN = 8;
 
         private static final int HIGHEST_BIN = 240;
-        private final Spectra spectra = new Spectra(SHORT_WINDOW);
+        private final ThreadLocal<Spectra> shorts = ThreadLocal.withInitial(() -> new Spectra(SHORT_WINDOW));
         private final List<float[]> last = new ArrayList<>();
         private float[] values = new float[1 << 12];
         private int count;
 
-        void add(float[] samples) {
-            int from = (SemitoneBands.WINDOW - SHORT_WINDOW) / 2;
-            int half = HOP / 2;
-            spectra.of(samples, from, from + half);
-            add(spectra.first, spectra.second);
-            spectra.of(samples, from + 2 * half, from + 3 * half);
-            add(spectra.first, spectra.second);
+        /** The four short spectra around the middles of two long ones. */
+        float[][] compressed(float[] samples) {
+            Spectra spectra = shorts.get();
+            float[][] compressed = new float[4][];
+            for (int i = 0; i < compressed.length; i += 2) {
+                int from = (SemitoneBands.WINDOW - SHORT_WINDOW + i * HOP) / 2;
+                spectra.of(samples, from, from + HOP / 2);
+                compressed[i] = compressed(spectra.first);
+                compressed[i + 1] = compressed(spectra.second);
+            }
+            return compressed;
         }
 
-        private void add(double[]... powers) {
-            for (double[] power : powers) {
-                float[] now = new float[HIGHEST_BIN - LOWEST_BIN];
+        private static float[] compressed(double[] power) {
+            float[] compressed = new float[HIGHEST_BIN - LOWEST_BIN];
+            for (int k = 0; k < compressed.length; k++) {
+                compressed[k] = (float) Math.pow(power[LOWEST_BIN + k], COMPRESSION);
+            }
+            return compressed;
+        }
+
+        void add(float[][] spectra) {
+            for (float[] now : spectra) {
                 double all = 0;
-                for (int k = 0; k < now.length; k++) {
-                    now[k] = (float) Math.pow(power[LOWEST_BIN + k], COMPRESSION);
-                    all += now[k];
+                for (float value : now) {
+                    all += value;
                 }
                 double grown = 0;
                 if (last.size() == FLUX_LAG) {

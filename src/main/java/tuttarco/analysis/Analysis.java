@@ -1,11 +1,13 @@
 package tuttarco.analysis;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tuttarco.beats.BeatMap;
+import tuttarco.beats.BeatSource;
 import tuttarco.beats.ListedOrder;
 import tuttarco.beats.PartTimes;
 import tuttarco.beats.TimedSpan;
@@ -64,7 +66,8 @@ public final class Analysis {
             throws InputException, NothingSeenException, InterruptedException {
         Take take = TakeFile.read(takeFile);
         Optional<Part> part = TakeParts.part(take);
-        Optional<BeatMap> listed = TakeParts.beatsUnlessLed(take, part);
+        Optional<BeatSource.Told> told = TakeParts.beatsUnlessLed(take, part);
+        Optional<BeatMap> listed = told.map(BeatSource.Told::beats);
         Optional<PartTimes> times = part.isPresent() && listed.isPresent()
                 ? Optional.of(PartTimes.of(part.get(), listed.get()))
                 : Optional.empty();
@@ -79,6 +82,9 @@ public final class Analysis {
         Comparison comparison = beats.isPresent()
                 ? Comparing.compare(read.readings(), beats.get(), marked, compareSettings)
                 : byLeader(take, read);
+        List<String> notes = new ArrayList<>();
+        told.ifPresent(t -> notes.addAll(t.notes()));
+        notes.addAll(read.notes());
         return new AnalysedTake(
                 take,
                 read.clip(),
@@ -91,7 +97,7 @@ public final class Analysis {
                 fingerprints(take),
                 settings(),
                 programVersion,
-                read.notes());
+                notes);
     }
 
     private Comparison byLeader(Take take, SectionReading read) throws NothingSeenException {

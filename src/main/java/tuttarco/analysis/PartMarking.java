@@ -1,9 +1,11 @@
 package tuttarco.analysis;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import tuttarco.beats.BeatSource;
 import tuttarco.beats.PartTimes;
 import tuttarco.beats.TimedSpan;
 import tuttarco.compare.CompareSettings;
@@ -46,8 +48,8 @@ public final class PartMarking {
                         "there is no part to write bow signs into; add the part to " + InputBytes.name(take.file())));
         PartDocument document = PartDocument.read(partFile);
         Part part = TakeParts.part(take).orElseThrow();
-        PartTimes times =
-                PartTimes.of(part, TakeParts.beats(take, Optional.of(part)).beats());
+        BeatSource.Told told = TakeParts.beats(take, Optional.of(part)).told();
+        PartTimes times = PartTimes.of(part, told.beats());
 
         SectionReading read = sectionReader.read(take.video(), take.players(), progress);
 
@@ -59,8 +61,9 @@ public final class PartMarking {
                 .filter(s -> times.secondsAt(s.span().start()).contains(s.startS()))
                 .toList();
         BowMarks marks = PlayerMarking.of(part, PlayedStrokes.of(played.strokes(), begun, compareSettings), every);
-        return new MarkedPart(
-                document, document.place(take.partChoice(), TakeParts.instrument(take)), marks, read.notes());
+        List<String> notes = new ArrayList<>(told.notes());
+        notes.addAll(read.notes());
+        return new MarkedPart(document, document.place(take.partChoice(), TakeParts.instrument(take)), marks, notes);
     }
 
     private static Player player(Take take, String label) throws InputException {

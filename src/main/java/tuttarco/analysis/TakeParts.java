@@ -7,7 +7,6 @@ import tuttarco.align.HeardBeats;
 import tuttarco.beats.AnchoredBeats;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatList;
-import tuttarco.beats.BeatMap;
 import tuttarco.beats.BeatSource;
 import tuttarco.beats.SteadyTempo;
 import tuttarco.bow.Instrument;
@@ -40,11 +39,11 @@ public final class TakeParts {
     }
 
     /** The beats; nothing where the take has neither part nor beats, so that its leader's strokes are all there is to go by. */
-    static Optional<BeatMap> beatsUnlessLed(Take take, Optional<Part> part) throws InputException {
+    static Optional<BeatSource.Told> beatsUnlessLed(Take take, Optional<Part> part) throws InputException {
         boolean led = part.isEmpty() && take.leader().isPresent();
         return led && take.beats() instanceof BeatsGiven.Missing
                 ? Optional.empty()
-                : Optional.of(beats(take, part).beats());
+                : Optional.of(beats(take, part).told());
     }
 
     /**

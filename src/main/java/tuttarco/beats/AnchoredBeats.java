@@ -40,7 +40,16 @@ public record AnchoredBeats(BeatSource source, List<Beat> anchors) implements Be
 
     @Override
     public BeatMap beats() throws InputException {
-        BeatMap map = source.beats();
+        return told().beats();
+    }
+
+    @Override
+    public Told told() throws InputException {
+        Told told = source.told();
+        return new Told(corrected(told.beats()), told.notes());
+    }
+
+    private BeatMap corrected(BeatMap map) throws InputException {
         List<Beat> given = map.beats();
         List<Pin> pins = pins(given);
         List<Beat> corrected = new ArrayList<>();

@@ -1,6 +1,5 @@
 package tuttarco.cli;
 
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -10,11 +9,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tuttarco.align.HeardBeats;
-import tuttarco.align.HeardPassage;
 import tuttarco.analysis.TakeParts;
 import tuttarco.beats.BeatList;
-import tuttarco.beats.BeatMap;
 import tuttarco.beats.BeatSource;
 import tuttarco.files.WholeFile;
 import tuttarco.take.Take;
@@ -45,19 +41,10 @@ final class BeatsCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Take take = TakeFile.read(takeFile);
         BeatSource source = TakeParts.beats(take, TakeParts.part(take));
-        BeatMap beats = source instanceof HeardBeats sound ? told(sound.heard()) : source.beats();
-        WholeFile.write(out, BeatList.csv(beats).getBytes(StandardCharsets.UTF_8));
+        BeatSource.Told told = source.told();
+        told.notes().forEach(note -> speaking.say(spec.commandLine().getOut(), note));
+        WholeFile.write(out, BeatList.csv(told.beats()).getBytes(StandardCharsets.UTF_8));
         speaking.say(spec.commandLine().getOut(), "Beats written to " + out);
         return ExitCode.DONE.number();
-    }
-
-    /** Says which bars were heard when, and what was left out. */
-    private BeatMap told(HeardBeats.Heard heard) {
-        PrintWriter to = spec.commandLine().getOut();
-        for (HeardPassage passage : heard.passages()) {
-            speaking.say(to, passage.spoken());
-        }
-        heard.leftOut().ifPresent(leftOut -> speaking.say(to, leftOut));
-        return heard.beats();
     }
 }
