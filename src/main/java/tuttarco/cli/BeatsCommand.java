@@ -10,8 +10,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tuttarco.align.HeardBeats;
 import tuttarco.align.HeardPassage;
+import tuttarco.align.Listening;
 import tuttarco.analysis.TakeParts;
 import tuttarco.beats.BeatList;
 import tuttarco.beats.BeatMap;
@@ -45,14 +45,14 @@ final class BeatsCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Take take = TakeFile.read(takeFile);
         BeatSource source = TakeParts.beats(take, TakeParts.part(take));
-        BeatMap beats = source instanceof HeardBeats sound ? told(sound.heard()) : source.beats();
+        BeatMap beats = source instanceof Listening listening ? told(listening.heard()) : source.beats();
         WholeFile.write(out, BeatList.csv(beats).getBytes(StandardCharsets.UTF_8));
         speaking.say(spec.commandLine().getOut(), "Beats written to " + out);
         return ExitCode.DONE.number();
     }
 
     /** Says which bars were heard when, and what was left out. */
-    private BeatMap told(HeardBeats.Heard heard) {
+    private BeatMap told(Listening.Heard heard) {
         PrintWriter to = spec.commandLine().getOut();
         for (HeardPassage passage : heard.passages()) {
             speaking.say(to, passage.spoken());

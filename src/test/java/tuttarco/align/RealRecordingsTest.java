@@ -214,7 +214,7 @@ class RealRecordingsTest {
         others.noise(recording, -40);
         Section.write(recording, made.resolve("rehearsal.wav"));
 
-        HeardBeats.Heard heard = new HeardBeats(part, made.resolve("rehearsal.wav")).heard();
+        Listening.Heard heard = new HeardBeats(part, made.resolve("rehearsal.wav")).heard();
 
         assertEquals(pieces.size(), heard.passages().size(), heard.passages().toString());
         Map<String, Double> quartersOf = new HashMap<>();
