@@ -11,13 +11,16 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class CarryTimer {
     /** Worth of a half hop's fit: neighbouring spectra overlap and tell much the same (chosen on synthesised sound). */
-    private static final double FIT_WEIGHT = Double.parseDouble(System.getProperty("fw", "1"));
+    private static final double FIT_WEIGHT = 1;
 
     /** Worth of growing louder together, by the usual spread of each (chosen on synthesised sound). */
-    private static final double FLUX_WEIGHT = Double.parseDouble(System.getProperty("xw", "0.2"));
+    private static final double FLUX_WEIGHT = 0.05;
 
     /** Moments further apart have others between them, so that the tempo may change; seconds (chosen). */
     private static final double FURTHEST_S = 1;
+
+    /** How unevenly one playing goes along the other, as the spread of the logarithm of their tempi (chosen as those are). */
+    private static final double UNEVENNESS = 0.1;
 
     private final SoundFeatures from;
     private final SoundFeatures to;
@@ -32,8 +35,8 @@ final class CarryTimer {
         this.to = to;
         this.guide = guide;
         fit = new Fit(guide, to.bands());
-        fromGrowth = from.growth();
-        toGrowth = to.growth();
+        fromGrowth = growth(from.flux());
+        toGrowth = growth(to.flux());
     }
 
     /** A moment's time in the second recording, seconds, and its standard error. */
@@ -76,6 +79,28 @@ final class CarryTimer {
                     place.spread() * SoundFeatures.FLUX_HOP_S));
         }
         return carried;
+    }
+
+    /** The flux by how much it stands out against {@link OnsetTimer#AROUND_S} each side of it, in its spreads there. */
+    private static float[] growth(float[] flux) {
+        int around = (int) (OnsetTimer.AROUND_S / SoundFeatures.FLUX_HOP_S);
+        double[] sums = new double[flux.length + 1];
+        double[] squares = new double[flux.length + 1];
+        for (int i = 0; i < flux.length; i++) {
+            sums[i + 1] = sums[i] + flux[i];
+            squares[i + 1] = squares[i] + (double) flux[i] * flux[i];
+        }
+        float[] growth = new float[flux.length];
+        for (int i = 0; i < flux.length; i++) {
+            int from = Math.max(0, i - around);
+            int to = Math.min(flux.length, i + around);
+            double mean = (sums[to] - sums[from]) / (to - from);
+            double variance = (squares[to] - squares[from]) / (to - from) - mean * mean;
+            growth[i] = (float) Math.min(
+                    OnsetTimer.MOST_SPREADS,
+                    (flux[i] - mean) / Math.sqrt(Math.max(variance, OnsetTimer.LEAST_VARIANCE)));
+        }
+        return growth;
     }
 
     /** Adds a moment and others evenly between it and the next. */
@@ -133,7 +158,7 @@ final class CarryTimer {
             return Double.NEGATIVE_INFINITY;
         }
         double lasts = Math.max(0.5, end - start);
-        double much = Math.log(lasts * SoundFeatures.FLUX_HOP_S / expectedS) / OnsetTimer.UNEVENNESS;
+        double much = Math.log(lasts * SoundFeatures.FLUX_HOP_S / expectedS) / UNEVENNESS;
         double worth = -much * much / 2;
         for (int i = 0; i < worths.length; i++) {
             int place = (int) Math.round(start + (i + 0.5) / worths.length * (end - start));

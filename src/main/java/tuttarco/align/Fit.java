@@ -16,10 +16,6 @@ final class Fit {
     /** Fit of a frame that fits well (typical of what was heard). */
     static final double WELL = 0.4;
 
-    /** What a step costs that does not go on evenly, so that a long chord is not stretched at will (chosen; 0.02 to 0.1 made little
-     * difference). */
-    static final float UNEVEN = 0.05f;
-
     /** What is expected of each sound, less that of the guide's sounds on average. */
     private final float[][] expected;
 

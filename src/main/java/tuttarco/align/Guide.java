@@ -31,6 +31,9 @@ interface Guide {
     /** What it costs to begin between two places of a piece, in seconds of fitting well; infinite where nobody begins. */
     double beginning(double from, double to);
 
+    /** What a step costs that does not go on evenly, so that a long sound is not stretched at will; as a fit. */
+    float uneven();
+
     /** The same in another key. */
     Guide transposed(int semitones);
 }

@@ -24,9 +24,12 @@ final class OnsetTimer {
     static final double UNEVENNESS = 0.25;
 
     /** A growth of the sound stands out against this long around it, seconds. */
-    private static final double AROUND_S = 2;
+    static final double AROUND_S = 2;
 
-    private static final double MOST_SPREADS = 4;
+    static final double MOST_SPREADS = 4;
+
+    /** A flux that varies less than this does not vary, but for rounding. */
+    static final double LEAST_VARIANCE = 1e-12;
 
     private final PartChords part;
     private final SoundFeatures sound;
@@ -100,7 +103,7 @@ final class OnsetTimer {
             mean += flux[i] / (to - from);
             square += (double) flux[i] * flux[i] / (to - from);
         }
-        double spread = Math.sqrt(Math.max(square - mean * mean, 1e-12));
+        double spread = Math.sqrt(Math.max(square - mean * mean, LEAST_VARIANCE));
         for (int a = 0; a < PLACES; a++) {
             int at = guess - REACH + a + lag;
             if (at >= 0 && at < flux.length) {

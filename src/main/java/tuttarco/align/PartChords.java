@@ -43,6 +43,9 @@ record PartChords(
     /** What beginning elsewhere costs, seconds of fitting well (chosen; not yet measured). */
     static final double IN_MID_BAR_S = 0.75;
 
+    /** Chosen; 0.02 to 0.1 made little difference. */
+    private static final float UNEVEN = 0.05f;
+
     static PartChords of(Part part) {
         PartRuler ruler = new PartRuler(part);
         TreeMap<Double, List<Note>> starts = new TreeMap<>();
@@ -94,6 +97,11 @@ record PartChords(
     @Override
     public double[] tempi() {
         return TEMPI.clone();
+    }
+
+    @Override
+    public float uneven() {
+        return UNEVEN;
     }
 
     @Override

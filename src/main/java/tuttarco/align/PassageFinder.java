@@ -143,13 +143,13 @@ final class PassageFinder {
                     most = last[j - 1];
                     way = ON;
                 }
-                float slower = beforeLast[j - 1] + lastFits[soundOfColumn[j]] - Fit.UNEVEN;
+                float slower = beforeLast[j - 1] + lastFits[soundOfColumn[j]] - guide.uneven();
                 if (slower > most) {
                     most = slower;
                     way = SLOWER;
                 }
-                if (!opens[j - 1] && last[j - 2] - Fit.UNEVEN > most) {
-                    most = last[j - 2] - Fit.UNEVEN;
+                if (!opens[j - 1] && last[j - 2] - guide.uneven() > most) {
+                    most = last[j - 2] - guide.uneven();
                     way = FASTER;
                 }
             }
@@ -177,7 +177,7 @@ final class PassageFinder {
             do {
                 way = (byte) (ways[i][j >> 2] >> 2 * (j & 3) & 3);
                 int frames = way == SLOWER ? 2 : 1;
-                double gain = way == SLOWER || way == FASTER ? -Fit.UNEVEN : 0;
+                double gain = way == SLOWER || way == FASTER ? -guide.uneven() : 0;
                 for (int back = 0; back < frames; back++) {
                     gain += fit.of(shapes[i - back], soundOfColumn[j]);
                 }

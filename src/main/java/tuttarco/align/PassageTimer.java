@@ -74,7 +74,7 @@ final class PassageTimer {
                     if (frame < 0 || column < 0 || column >= width) {
                         continue;
                     }
-                    float total = totals[frame][column] - (way == 0 ? 0 : Fit.UNEVEN);
+                    float total = totals[frame][column] - (way == 0 ? 0 : guide.uneven());
                     for (int g = frame + 1; g < f; g++) {
                         total += fits[g][c + f - g];
                     }

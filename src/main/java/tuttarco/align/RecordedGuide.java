@@ -3,6 +3,7 @@ package tuttarco.align;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.Run;
 
@@ -20,6 +21,9 @@ record RecordedGuide(List<float[]> shapes, double startS, double stepS, List<Pie
     /** Two players' tempi differ by less than twice either way. */
     private static final double[] TEMPI = {1};
 
+    /** Chosen on synthesised sound: at 0.05 whole notes were stretched at will, at 0.3 the tempo was lost now and then. */
+    private static final float UNEVEN = 0.15f;
+
     /** The frames of a recording. */
     static RecordedGuide of(SoundFeatures sound, BeatMap beats) {
         List<Piece> pieces = new ArrayList<>();
@@ -27,7 +31,7 @@ record RecordedGuide(List<float[]> shapes, double startS, double stepS, List<Pie
             double fromS = beats.beats().get(run.firstIndex()).timeS();
             pieces.add(new Piece(fromS, Math.max(beats.endS(run), fromS + 2 * PassageFinder.STEP_S)));
         }
-        double[] barsS = java.util.stream.IntStream.range(0, beats.beats().size())
+        double[] barsS = IntStream.range(0, beats.beats().size())
                 .filter(beats::beginsBar)
                 .mapToDouble(i -> beats.beats().get(i).timeS())
                 .toArray();
@@ -48,6 +52,11 @@ record RecordedGuide(List<float[]> shapes, double startS, double stepS, List<Pie
     @Override
     public double[] tempi() {
         return TEMPI.clone();
+    }
+
+    @Override
+    public float uneven() {
+        return UNEVEN;
     }
 
     @Override

@@ -28,15 +28,6 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
     /** Half hops from one short spectrum to that it is compared with (chosen: half a window). */
     private static final int FLUX_LAG = 2;
 
-    /** A growth of the sound stands out against this long to each side of it, seconds. */
-    private static final double AROUND_S = 2;
-
-    /** No growth counts for more than so many of its spreads. */
-    private static final double MOST_SPREADS = 4;
-
-    /** Below it nothing grows, but for rounding. */
-    private static final double LEAST_VARIANCE = 1e-12;
-
     /** The tuning is taken from every so many spectra. */
     private static final int TUNING_EVERY = 4;
 
@@ -57,27 +48,6 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
     /** The value of the flux that tells the growth at a time. */
     int fluxIndex(double timeS) {
         return (int) Math.round((timeS - startS) / FLUX_HOP_S + FLUX_LAG / 2.0);
-    }
-
-    /** The flux by how much it stands out against {@link #AROUND_S} each side of it, in its spreads there. */
-    float[] growth() {
-        int around = (int) (AROUND_S / FLUX_HOP_S);
-        double[] sums = new double[flux.length + 1];
-        double[] squares = new double[flux.length + 1];
-        for (int i = 0; i < flux.length; i++) {
-            sums[i + 1] = sums[i] + flux[i];
-            squares[i + 1] = squares[i] + (double) flux[i] * flux[i];
-        }
-        float[] growth = new float[flux.length];
-        for (int i = 0; i < flux.length; i++) {
-            int from = Math.max(0, i - around);
-            int to = Math.min(flux.length, i + around);
-            double mean = (sums[to] - sums[from]) / (to - from);
-            double variance = (squares[to] - squares[from]) / (to - from) - mean * mean;
-            growth[i] =
-                    (float) Math.min(MOST_SPREADS, (flux[i] - mean) / Math.sqrt(Math.max(variance, LEAST_VARIANCE)));
-        }
-        return growth;
     }
 
     /**
