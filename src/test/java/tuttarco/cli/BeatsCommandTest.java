@@ -62,7 +62,8 @@ class BeatsCommandTest {
         Files.writeString(folder.resolve("second.take.json"), json.replace("second.take.json", "third.take.json"));
         Files.writeString(
                 folder.resolve("third.take.json"),
-                json.replace("\"take\": \"second.take.json\"",
+                json.replace(
+                        "\"take\": \"second.take.json\"",
                         "\"take\": \"tiny.take.json\", \"anchors\": [{\"bar\": 1, \"time_s\": 0}]"));
         refuses(
                 take,
