@@ -89,9 +89,6 @@ class CarriedBeatsTest {
                 errorsMs[errorsMs.length / 2],
                 errorsMs[errorsMs.length * 9 / 10],
                 withinTwo);
-        if (Boolean.getBoolean("tuttarco.tell")) {
-            System.out.println(score);
-        }
         assertTrue(errorsMs.length >= 4 * BARS - 4, score);
         assertTrue(errorsMs[errorsMs.length / 2] <= 40, score);
         assertTrue(errorsMs[errorsMs.length * 9 / 10] <= 200, score);
