@@ -3,8 +3,8 @@ package tuttarco.align;
 import java.util.List;
 
 /**
- * How well each chord of a part fits each moment of a recording, against chance: its correlation with what sounds, less that
- * of the part's chords on average. Talk, noise and other music fit no chord better than another.
+ * How well each sound of a guide fits each moment of a recording, against chance: its correlation with what sounds, less that
+ * of the guide's sounds on average. Talk, noise and other music fit no sound better than another.
  */
 final class Fit {
     /** A passage must fit this much better than chance, as a correlation (chosen). */
@@ -16,35 +16,35 @@ final class Fit {
     /** Fit of a frame that fits well (typical of what was heard). */
     static final double WELL = 0.4;
 
-    /** What a step costs that does not go on evenly, so that a long chord is not stretched at will (chosen; 0.02 to 0.1 made little
-     * difference). */
-    static final float UNEVEN = 0.05f;
-
-    /** What is expected of each chord, less that of the part's chords on average. */
+    /** What is expected of each sound, less that of the guide's sounds on average. */
     private final float[][] expected;
 
-    Fit(PartChords part, SemitoneBands bands) {
-        expected = part.chords().stream().map(bands::expected).toArray(float[][]::new);
-        double[] shares = part.shares();
+    Fit(Guide guide, SemitoneBands bands) {
+        expected = guide.expected(bands);
+        double[] shares = guide.shares();
         double[] mean = new double[SemitoneBands.COUNT];
         for (int c = 0; c < expected.length; c++) {
             for (int b = 0; b < mean.length; b++) {
                 mean[b] += shares[c] * expected[c][b];
             }
         }
-        for (float[] chord : expected) {
+        for (float[] sound : expected) {
             for (int b = 0; b < mean.length; b++) {
-                chord[b] -= (float) mean[b];
+                sound[b] -= (float) mean[b];
             }
         }
     }
 
-    /** How well a chord fits a shape; a rest fits anything, no better and no worse than chance. */
-    float of(float[] shape, int chord) {
-        return chord == PartChords.REST ? 0 : dot(expected[chord], shape) - (float) MARGIN;
+    /** How well a sound fits a shape; a rest fits anything, no better and no worse than chance. */
+    float of(float[] shape, int sound) {
+        return sound == Guide.REST ? 0 : dot(expected[sound], shape) - (float) MARGIN;
     }
 
-    /** Fits of all chords to one shape, by chord. */
+    int sounds() {
+        return expected.length;
+    }
+
+    /** Fits of all sounds to one shape, by sound. */
     void of(float[] shape, float[] fits) {
         for (int c = 0; c < fits.length; c++) {
             fits[c] = of(shape, c);

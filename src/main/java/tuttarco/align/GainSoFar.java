@@ -1,7 +1,7 @@
 package tuttarco.align;
 
 /**
- * What a part gains by fitting a recording as well as it can, summed up from the recording's start on.
+ * What a guide gains by fitting a recording as well as it can, summed up from the recording's start on.
  *
  * @param sums by frames
  * @param startS when the first frame begins, seconds

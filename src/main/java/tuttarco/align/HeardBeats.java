@@ -3,13 +3,9 @@ package tuttarco.align;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
-import tuttarco.beats.BeatSource;
 import tuttarco.beats.PartRuler;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -23,45 +19,11 @@ import tuttarco.score.Part;
  * <p>A beat is where its note is heard to begin: where the tone has come to half its loudness (6 dB below it; J. Vos and R.
  * Rasch, The perceptual onset of musical tones, 1981, from memory).
  */
-public record HeardBeats(Part part, Path recording) implements BeatSource {
-    /** So many of the stretches left out are told by their times. */
-    private static final int MOST_TOLD = 5;
-
+public record HeardBeats(Part part, Path recording) implements Listening {
     /** Places nearer than this are the same but for rounding, quarter notes. */
     private static final double ROUNDING = 1e-6;
 
-    /**
-     * What was heard.
-     *
-     * @param passages which bars were played when, in the order of time
-     * @param leftOut one sentence on what resembles the part too little to be it, if there is such a thing
-     */
-    public record Heard(BeatMap beats, List<HeardPassage> passages, Optional<String> leftOut) {
-        public Heard {
-            passages = List.copyOf(passages);
-        }
-    }
-
     @Override
-    public BeatMap beats() throws InputException {
-        return heard().beats();
-    }
-
-    /** Tells which bars were heard when, and what was left out. */
-    @Override
-    public Told told() throws InputException {
-        Heard heard = heard();
-        List<String> notes = new ArrayList<>();
-        heard.passages().forEach(passage -> notes.add(passage.spoken()));
-        heard.leftOut().ifPresent(notes::add);
-        return new Told(heard.beats(), notes);
-    }
-
-    /**
-     * The beats, and the passages they come from.
-     *
-     * @throws InputException if there is no sound to hear, or nothing in it fits the part
-     */
     public Heard heard() throws InputException {
         if (part.notes().isEmpty()) {
             throw new InputException(Plain.text(part.name())
@@ -101,7 +63,7 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
         if (stretches.isEmpty()) {
             throw unlike();
         }
-        return new Heard(BeatMap.ofStretches(stretches), passages, told(leftOut));
+        return new Heard(BeatMap.ofStretches(stretches), passages, LeftOut.told(leftOut, "the part"));
     }
 
     /** A passage timed closely, with its notes' beginnings. */
@@ -113,7 +75,7 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
     }
 
     private HeardPassage heard(Passage passage, double doubt) {
-        double[] quarters = passage.quarters();
+        double[] quarters = passage.places();
         return new HeardPassage(
                 barAt(quarters[0]), barAt(quarters[quarters.length - 1]), passage.startS(), passage.endS(), doubt);
     }
@@ -128,19 +90,6 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
         return bar;
     }
 
-    private static Optional<String> told(List<Passage> leftOut) {
-        if (leftOut.isEmpty()) {
-            return Optional.empty();
-        }
-        String times = leftOut.stream()
-                .limit(MOST_TOLD)
-                .map(p -> String.format(Locale.ROOT, "%.0f-%.0f s", p.startS(), p.endS()))
-                .collect(Collectors.joining(", "));
-        int more = leftOut.size() - MOST_TOLD;
-        return Optional.of("Left out because it resembles the part no more than other music does: " + times
-                + (more > 0 ? ", and " + more + " more." : "."));
-    }
-
     private InputException unlike() {
         return new InputException("The sound of " + InputBytes.name(recording) + " does not fit the part "
                 + Plain.text(part.name()) + "; check that it is the right part, or give the beats as a list.");
@@ -153,7 +102,7 @@ public record HeardBeats(Part part, Path recording) implements BeatSource {
             return beats;
         }
         double lastS = afterS;
-        double lastQuarters = passage.quarters()[passage.quarters().length - 1];
+        double lastQuarters = passage.places()[passage.places().length - 1];
         int next = 1;
         for (PartRuler.Mark mark : new PartRuler(part).beats()) {
             if (mark.quarters() < onsets.get(0).quarters() - ROUNDING || mark.quarters() > lastQuarters) {

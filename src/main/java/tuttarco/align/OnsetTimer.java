@@ -1,19 +1,18 @@
 package tuttarco.align;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
  * When each note of a passage begins, and how sure that is: from how well the chords fit before and after, from where the
- * sound grows, and from how evenly the tempo runs, all weighed together over all notes by the forward-backward rule (L. R.
- * Rabiner, Proc. IEEE 77, 1989), each note's beginning being a state that lies at one of the times around its first guess.
+ * sound grows, and from how evenly the tempo runs, all weighed together over all notes in a {@linkplain Chain chain}, each
+ * note's beginning lying at one of the times around its first guess.
  */
 final class OnsetTimer {
     /** How far a first guess may be off, in half hops: 0.5 s (chosen; not yet measured). */
-    private static final int REACH = 43;
+    static final int REACH = 43;
 
-    private static final int PLACES = 2 * REACH + 1;
+    static final int PLACES = 2 * REACH + 1;
 
     /** Worth of a frame's fit: neighbouring spectra overlap and tell much the same (chosen on synthesised sound). */
     private static final double FIT_WEIGHT = 2;
@@ -25,9 +24,12 @@ final class OnsetTimer {
     static final double UNEVENNESS = 0.25;
 
     /** A growth of the sound stands out against this long around it, seconds. */
-    private static final double AROUND_S = 2;
+    static final double AROUND_S = 2;
 
-    private static final double MOST_SPREADS = 4;
+    static final double MOST_SPREADS = 4;
+
+    /** A flux that varies less than this does not vary, but for rounding. */
+    static final double LEAST_VARIANCE = 1e-12;
 
     private final PartChords part;
     private final SoundFeatures sound;
@@ -42,9 +44,9 @@ final class OnsetTimer {
     /** The notes' beginnings of a passage, at least two; or nothing. */
     List<Onset> onsets(Passage passage) {
         List<Integer> stretches = new ArrayList<>();
-        for (int s = part.stretchAt(passage.quarters()[0]); s < part.startQuarters().length; s++) {
+        for (int s = part.stretchAt(passage.places()[0]); s < part.startQuarters().length; s++) {
             double at = part.startQuarters()[s];
-            if (at >= passage.quarters()[0] - 0.1 && at <= passage.quarters()[passage.quarters().length - 1]) {
+            if (at >= passage.places()[0] - 0.1 && at <= passage.places()[passage.places().length - 1]) {
                 stretches.add(s);
             }
         }
@@ -63,57 +65,25 @@ final class OnsetTimer {
             alone[k] = alone(stretches.get(k), guess[k]);
         }
         Passage even = passage.smooth(PassageTimer.SMOOTH_S);
-        Link[] links = new Link[count];
-        double[][] forward = new double[count][PLACES];
-        forward[0] = alone[0].clone();
-        double[] terms = new double[PLACES];
-        for (int k = 1; k < count; k++) {
-            links[k] = link(even, stretches, guess, k);
-            for (int b = 0; b < PLACES; b++) {
-                for (int a = 0; a < PLACES; a++) {
-                    terms[a] = forward[k - 1][a] + links[k].worth(a, b);
-                }
-                forward[k][b] = logSum(terms) + alone[k][b];
-            }
+        int last = count - 1;
+        double[] lasting = lasting(
+                stretches.get(last), guess[last], passage.timeS(part.endQuarters(stretches.get(last))), passage.endS());
+        for (int a = 0; a < PLACES; a++) {
+            alone[last][a] += lasting[a];
         }
-        double[][] backward = new double[count][PLACES];
-        backward[count - 1] = lasting(
-                stretches.get(count - 1),
-                guess[count - 1],
-                passage.timeS(part.endQuarters(stretches.get(count - 1))),
-                passage.endS());
-        for (int k = count - 2; k >= 0; k--) {
-            for (int a = 0; a < PLACES; a++) {
-                for (int b = 0; b < PLACES; b++) {
-                    terms[b] = links[k + 1].worth(a, b) + alone[k + 1][b] + backward[k + 1][b];
-                }
-                backward[k][a] = logSum(terms);
-            }
+        List<Chain.Link> links = new ArrayList<>();
+        for (int k = 0; k < count; k++) {
+            links.add(k == 0 ? (a, b) -> 0 : link(even, stretches, guess, k));
         }
+        List<Chain.Found> found = Chain.found(alone, links);
         List<Onset> onsets = new ArrayList<>();
         for (int k = 0; k < count; k++) {
-            onsets.add(onset(stretches.get(k), guess[k], forward[k], backward[k]));
+            onsets.add(new Onset(
+                    part.startQuarters()[stretches.get(k)],
+                    sound.startS() + (guess[k] - REACH + found.get(k).mean()) * stepS,
+                    found.get(k).spread() * stepS));
         }
         return onsets;
-    }
-
-    private Onset onset(int stretch, int guess, double[] forward, double[] backward) {
-        double[] logs = new double[PLACES];
-        for (int a = 0; a < PLACES; a++) {
-            logs[a] = forward[a] + backward[a];
-        }
-        double all = logSum(logs);
-        double mean = 0;
-        double square = 0;
-        for (int a = 0; a < PLACES; a++) {
-            double chance = Math.exp(logs[a] - all);
-            mean += chance * a;
-            square += chance * a * a;
-        }
-        double stepS = SoundFeatures.FLUX_HOP_S;
-        double spread = Math.sqrt(Math.max(0, square - mean * mean) + 1.0 / 12);
-        return new Onset(
-                part.startQuarters()[stretch], sound.startS() + (guess - REACH + mean) * stepS, spread * stepS);
     }
 
     /** What the growth of the sound says for each place of a beginning; nothing where no note begins. */
@@ -133,7 +103,7 @@ final class OnsetTimer {
             mean += flux[i] / (to - from);
             square += (double) flux[i] * flux[i] / (to - from);
         }
-        double spread = Math.sqrt(Math.max(square - mean * mean, 1e-12));
+        double spread = Math.sqrt(Math.max(square - mean * mean, LEAST_VARIANCE));
         for (int a = 0; a < PLACES; a++) {
             int at = guess - REACH + a + lag;
             if (at >= 0 && at < flux.length) {
@@ -163,8 +133,9 @@ final class OnsetTimer {
      * @param apart half hops from its first place to this note's first place
      * @param uneven what it costs that the chord before lasts so many half hops
      */
-    private record Link(double[] fitUpTo, int apart, double[] uneven) {
-        double worth(int a, int b) {
+    private record Link(double[] fitUpTo, int apart, double[] uneven) implements Chain.Link {
+        @Override
+        public double worth(int a, int b) {
             int lasts = apart + b - a;
             return lasts <= 0 ? Double.NEGATIVE_INFINITY : fitUpTo[apart + b] - fitUpTo[a] - uneven[lasts];
         }
@@ -202,17 +173,5 @@ final class OnsetTimer {
         int chord = part.chordOf()[stretch];
         boolean mayRingOn = chord == PartChords.REST && stretch > 0;
         return mayRingOn ? Math.max(0, fit.of(shape, part.chordOf()[stretch - 1])) : fit.of(shape, chord);
-    }
-
-    private static double logSum(double[] logs) {
-        double most = Arrays.stream(logs).max().orElseThrow();
-        if (most == Double.NEGATIVE_INFINITY) {
-            return most;
-        }
-        double sum = 0;
-        for (double log : logs) {
-            sum += Math.exp(log - most);
-        }
-        return most + Math.log(sum);
     }
 }

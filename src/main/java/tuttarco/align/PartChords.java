@@ -29,17 +29,22 @@ record PartChords(
         int[] chordOf,
         boolean[] onsets,
         double[] barStarts,
-        double lengthQuarters) {
-    static final int REST = 0;
+        double lengthQuarters)
+        implements Guide {
+    /** Quarter notes a second (common practice: 35 to 350 a minute). */
+    private static final double[] TEMPI = {50 / 60.0, 85 / 60.0, 145 / 60.0, 240 / 60.0};
 
     /** Places nearer than this are the same but for rounding, quarter notes. */
     private static final double NEXT_TO = 1e-6;
 
     /** What beginning at a bar costs that isn't the first, seconds of fitting well (chosen; not yet measured). */
-    private static final double AT_A_BAR_S = 0.25;
+    static final double AT_A_BAR_S = 0.25;
 
     /** What beginning elsewhere costs, seconds of fitting well (chosen; not yet measured). */
-    private static final double IN_MID_BAR_S = 0.75;
+    static final double IN_MID_BAR_S = 0.75;
+
+    /** Chosen; 0.02 to 0.1 made little difference. */
+    private static final float UNEVEN = 0.05f;
 
     static PartChords of(Part part) {
         PartRuler ruler = new PartRuler(part);
@@ -84,8 +89,33 @@ record PartChords(
                 List.copyOf(chords), startQuarters, chordOf, onsets, barStarts(part, ruler), ruler.lengthQuarters());
     }
 
-    /** The part in another key. */
-    PartChords transposed(int semitones) {
+    @Override
+    public List<Piece> pieces() {
+        return List.of(new Piece(0, lengthQuarters));
+    }
+
+    @Override
+    public double[] tempi() {
+        return TEMPI.clone();
+    }
+
+    @Override
+    public float uneven() {
+        return UNEVEN;
+    }
+
+    @Override
+    public int soundAt(double quarters) {
+        return chordOf[stretchAt(quarters)];
+    }
+
+    @Override
+    public float[][] expected(SemitoneBands bands) {
+        return chords.stream().map(bands::expected).toArray(float[][]::new);
+    }
+
+    @Override
+    public PartChords transposed(int semitones) {
         List<List<Integer>> moved = chords.stream()
                 .map(chord -> chord.stream().map(pitch -> pitch + semitones).toList())
                 .toList();
@@ -99,11 +129,9 @@ record PartChords(
                 .toArray();
     }
 
-    /**
-     * What it costs to begin a passage between two places, in seconds of fitting well: players begin on a note, and where
-     * the eye finds its way back, at the start of a bar, rather than elsewhere.
-     */
-    double beginning(double from, double to) {
+    /** Players begin on a note, and where the eye finds its way back, at the start of a bar, rather than elsewhere. */
+    @Override
+    public double beginning(double from, double to) {
         if (from <= NEXT_TO) {
             return 0;
         }
@@ -124,8 +152,8 @@ record PartChords(
         return next < rising.length && rising[next] < to;
     }
 
-    /** The stretch that holds a place. */
-    int stretchAt(double quarters) {
+    @Override
+    public int stretchAt(double quarters) {
         int found = Arrays.binarySearch(startQuarters, quarters);
         return Math.max(0, found >= 0 ? found : -found - 2);
     }
@@ -134,8 +162,8 @@ record PartChords(
         return stretch + 1 < startQuarters.length ? startQuarters[stretch + 1] : lengthQuarters;
     }
 
-    /** How long each chord sounds, as shares of all that isn't rest. */
-    double[] shares() {
+    @Override
+    public double[] shares() {
         double[] shares = new double[chords.size()];
         double all = 0;
         for (int i = 0; i < startQuarters.length; i++) {

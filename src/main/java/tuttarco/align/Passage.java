@@ -1,29 +1,29 @@
 package tuttarco.align;
 
 /**
- * A passage of the part that was played through: places of the part against times of the recording, both rising.
+ * A passage that was played through: places of the guide against times of the recording, both rising.
  *
  * @param gain how much better it fits than chance, summed over the frames, less what it costs to begin
  */
-record Passage(double[] quarters, double[] timesS, double gain) {
+record Passage(double[] places, double[] timesS, double gain) {
     double timeS(double at) {
-        return Lines.at(quarters, timesS, at);
+        return Lines.at(places, timesS, at);
     }
 
-    double quartersAt(double timeS) {
-        return Lines.at(timesS, quarters, timeS);
+    double placeAt(double timeS) {
+        return Lines.at(timesS, places, timeS);
     }
 
     /** The passage with its tempo evened out: at every time that of so long a stretch around it. */
     Passage smooth(double stretchS) {
-        double[] even = new double[quarters.length];
+        double[] even = new double[places.length];
         double drift = 0;
         for (int i = 1; i < even.length; i++) {
             double fromS = Math.max(startS(), timesS[i] - stretchS / 2);
             double toS = Math.min(endS(), timesS[i] + stretchS / 2);
-            double tempo = (quartersAt(toS) - quartersAt(fromS)) / (toS - fromS);
+            double tempo = (placeAt(toS) - placeAt(fromS)) / (toS - fromS);
             even[i] = even[i - 1] + tempo * (timesS[i] - timesS[i - 1]);
-            drift += (quarters[i] - even[i]) / (even.length - 1);
+            drift += (places[i] - even[i]) / (even.length - 1);
         }
         for (int i = 0; i < even.length; i++) {
             even[i] += drift;

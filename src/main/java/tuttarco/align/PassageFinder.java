@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.function.IntFunction;
 
 /**
- * Finds the passages of a part in a recording, coarsely: which bars were played when. Subsequence dynamic time warping with
+ * Finds the passages of a guide in a recording, coarsely: which places were played when. Subsequence dynamic time warping with
  * steps that hold the tempo within half and twice a tempo to try (M. Müller, Fundamentals of Music Processing, 2nd ed.
  * 2021, sections 3.2 and 7.3), over all tempi to try at once. Between passages the players do something else: that costs
  * nothing, but every new passage does.
@@ -18,9 +18,6 @@ final class PassageFinder {
 
     static final double STEP_S = COARSE * SoundFeatures.HOP_S;
 
-    /** Tempi to try, quarter notes a minute; each reaches from half of it to twice (common practice: 35 to 350). */
-    private static final double[] TEMPI = {50, 85, 145, 240};
-
     /** What beginning a passage costs, seconds of fitting well (chosen; not yet measured). */
     private static final double BEGINNING_S = 1.5;
 
@@ -29,39 +26,38 @@ final class PassageFinder {
     private static final byte FASTER = 2;
     private static final byte SLOWER = 3;
 
-    private final PartChords part;
-    private final int[] chordOfColumn;
-    private final double[] quartersOfColumn;
-    /** Whether a column is the first of a tempo. */
+    private final Guide guide;
+    private final int[] soundOfColumn;
+    private final double[] placeOfColumn;
+    /** Whether a column is the first of a piece at a tempo. */
     private final boolean[] opens;
     /** What beginning a passage costs, by column. */
     private final float[] beginnings;
 
-    PassageFinder(PartChords part) {
-        this.part = part;
-        List<Double> quarters = new ArrayList<>();
+    PassageFinder(Guide guide) {
+        this.guide = guide;
+        List<Double> places = new ArrayList<>();
         List<Float> costs = new ArrayList<>();
         List<Integer> firsts = new ArrayList<>();
-        for (double tempo : TEMPI) {
-            firsts.add(quarters.size());
-            double stepQuarters = STEP_S * tempo / 60;
-            for (double at = stepQuarters / 2; at < part.lengthQuarters(); at += stepQuarters) {
-                quarters.add(at);
-                costs.add((float) ((BEGINNING_S + part.beginning(at - stepQuarters / 2, at + stepQuarters / 2))
-                        * Fit.WELL
-                        / STEP_S));
+        for (double tempo : guide.tempi()) {
+            double step = STEP_S * tempo;
+            for (Guide.Piece piece : guide.pieces()) {
+                firsts.add(places.size());
+                for (double at = piece.from() + step / 2; at < piece.to(); at += step) {
+                    places.add(at);
+                    costs.add((float)
+                            ((BEGINNING_S + guide.beginning(at - step / 2, at + step / 2)) * Fit.WELL / STEP_S));
+                }
             }
         }
-        quartersOfColumn = quarters.stream().mapToDouble(q -> q).toArray();
-        beginnings = new float[quartersOfColumn.length];
+        placeOfColumn = places.stream().mapToDouble(p -> p).toArray();
+        beginnings = new float[placeOfColumn.length];
         for (int j = 0; j < beginnings.length; j++) {
             beginnings[j] = costs.get(j);
         }
-        chordOfColumn = Arrays.stream(quartersOfColumn)
-                .mapToInt(q -> part.chordOf()[part.stretchAt(q)])
-                .toArray();
-        opens = new boolean[quartersOfColumn.length];
-        firsts.forEach(first -> opens[first] = true);
+        soundOfColumn = Arrays.stream(placeOfColumn).mapToInt(guide::soundAt).toArray();
+        opens = new boolean[placeOfColumn.length];
+        firsts.stream().filter(first -> first < opens.length).forEach(first -> opens[first] = true);
     }
 
     /** The passages played, in time order; none if nothing fits. */
@@ -73,7 +69,7 @@ final class PassageFinder {
         return traced(sound, shapes, ways, left);
     }
 
-    /** What the part gains by fitting, up to each moment of a recording. */
+    /** What the guide gains by fitting, up to each moment of a recording. */
     GainSoFar gainSoFar(SoundFeatures sound) throws InterruptedException {
         float[][] shapes = Fit.coarse(sound.shapes(), COARSE);
         byte[] forgotten = new byte[wayBytes()];
@@ -83,7 +79,7 @@ final class PassageFinder {
 
     /** Bytes of a row of ways, four of which share one. */
     private int wayBytes() {
-        return (chordOfColumn.length + 3) / 4;
+        return (soundOfColumn.length + 3) / 4;
     }
 
     /**
@@ -94,20 +90,20 @@ final class PassageFinder {
      */
     private float[] search(float[][] shapes, SemitoneBands bands, IntFunction<byte[]> ways, int[] left)
             throws InterruptedException {
-        Fit fit = new Fit(part, bands);
-        int columns = chordOfColumn.length;
+        Fit fit = new Fit(guide, bands);
+        int columns = soundOfColumn.length;
         float[] gains = new float[shapes.length];
         float[] beforeLast = new float[columns];
         float[] last = new float[columns];
         float[] now = new float[columns];
         Arrays.fill(beforeLast, Float.NEGATIVE_INFINITY);
         Arrays.fill(last, Float.NEGATIVE_INFINITY);
-        float[] fits = new float[part.chords().size()];
+        float[] fits = new float[fit.sounds()];
         float[] lastFits = new float[fits.length];
         float elsewhere = 0;
         for (int i = 0; i < shapes.length; i++) {
             if (Thread.interrupted()) {
-                throw new InterruptedException("stopped while looking for the part in the recording");
+                throw new InterruptedException("stopped while looking for what was played in the recording");
             }
             fit.of(shapes[i], fits);
             int best = row(elsewhere, fits, lastFits, beforeLast, last, now, ways.apply(i));
@@ -147,17 +143,17 @@ final class PassageFinder {
                     most = last[j - 1];
                     way = ON;
                 }
-                float slower = beforeLast[j - 1] + lastFits[chordOfColumn[j]] - Fit.UNEVEN;
+                float slower = beforeLast[j - 1] + lastFits[soundOfColumn[j]] - guide.uneven();
                 if (slower > most) {
                     most = slower;
                     way = SLOWER;
                 }
-                if (!opens[j - 1] && last[j - 2] - Fit.UNEVEN > most) {
-                    most = last[j - 2] - Fit.UNEVEN;
+                if (!opens[j - 1] && last[j - 2] - guide.uneven() > most) {
+                    most = last[j - 2] - guide.uneven();
                     way = FASTER;
                 }
             }
-            now[j] = most + fits[chordOfColumn[j]];
+            now[j] = most + fits[soundOfColumn[j]];
             ways[j >> 2] |= (byte) (way << 2 * (j & 3));
             if (now[j] > now[best]) {
                 best = j;
@@ -167,7 +163,7 @@ final class PassageFinder {
     }
 
     private List<Passage> traced(SoundFeatures sound, float[][] shapes, byte[][] ways, int[] left) {
-        Fit fit = new Fit(part, sound.bands());
+        Fit fit = new Fit(guide, sound.bands());
         List<Passage> passages = new ArrayList<>();
         int i = left.length - 1;
         while (i >= 0) {
@@ -181,12 +177,12 @@ final class PassageFinder {
             do {
                 way = (byte) (ways[i][j >> 2] >> 2 * (j & 3) & 3);
                 int frames = way == SLOWER ? 2 : 1;
-                double gain = way == SLOWER || way == FASTER ? -Fit.UNEVEN : 0;
+                double gain = way == SLOWER || way == FASTER ? -guide.uneven() : 0;
                 for (int back = 0; back < frames; back++) {
-                    gain += fit.of(shapes[i - back], chordOfColumn[j]);
+                    gain += fit.of(shapes[i - back], soundOfColumn[j]);
                 }
                 double timeS = sound.startS() + ((i + 0.5) * COARSE - 0.5) * SoundFeatures.HOP_S;
-                points.add(new Point(quartersOfColumn[j], timeS, gain, frames));
+                points.add(new Point(placeOfColumn[j], timeS, gain, frames));
                 i -= frames;
                 j -= way == FASTER ? 2 : 1;
             } while (way != BEGUN);
@@ -194,7 +190,7 @@ final class PassageFinder {
             List<Point> sure = trimmed(points);
             if (sure.size() >= 2) {
                 passages.add(new Passage(
-                        sure.stream().mapToDouble(Point::quarters).toArray(),
+                        sure.stream().mapToDouble(Point::place).toArray(),
                         sure.stream().mapToDouble(Point::timeS).toArray(),
                         sure.stream().mapToDouble(Point::gain).sum() - BEGINNING_S * Fit.WELL / STEP_S));
             }
@@ -203,8 +199,8 @@ final class PassageFinder {
         return passages;
     }
 
-    /** A place of the part at a time, and what is gained by coming there over so many frames. */
-    private record Point(double quarters, double timeS, double gain, int frames) {}
+    /** A place of the guide at a time, and what is gained by coming there over so many frames. */
+    private record Point(double place, double timeS, double gain, int frames) {}
 
     /** The stretch of a passage that fits well; before and after it lies what is no part of it. */
     private static List<Point> trimmed(List<Point> points) {

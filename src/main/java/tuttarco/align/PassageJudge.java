@@ -9,8 +9,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /**
- * How far each passage found in a recording is to be doubted: other music and talk resemble some place of a part, too, but
- * just as well some place of the same part in another key.
+ * How far each passage found in a recording is to be doubted: other music and talk resemble some place of a guide, too,
+ * but just as well some place of the same guide in another key.
  */
 final class PassageJudge {
     /** A passage must gain so many times more than in any other key at the same time (chosen on both kinds of sound). */
@@ -31,11 +31,11 @@ final class PassageJudge {
         this.otherKeys = otherKeys;
     }
 
-    /** Looks for the part in other keys, several at a time. */
-    static PassageJudge of(PartChords part, SoundFeatures sound) throws InterruptedException {
+    /** Looks for the guide in other keys, several at a time. */
+    static PassageJudge of(Guide guide, SoundFeatures sound) throws InterruptedException {
         List<Callable<GainSoFar>> searches = new ArrayList<>();
         for (int semitones : OTHER_KEYS) {
-            searches.add(() -> new PassageFinder(part.transposed(semitones)).gainSoFar(sound));
+            searches.add(() -> new PassageFinder(guide.transposed(semitones)).gainSoFar(sound));
         }
         ExecutorService threads = Executors.newFixedThreadPool(
                 Math.min(OTHER_KEYS.length, Runtime.getRuntime().availableProcessors()));

@@ -10,36 +10,40 @@ final class PassageTimer {
     /** Times are taken to run evenly over this long before they are found closely, seconds (chosen; not yet measured). */
     static final double SMOOTH_S = 3;
 
-    /** Steps by frames and by places of the part: on evenly, and at up to three times or a third of the tempo. */
+    /** Steps by frames and by places of the guide: on evenly, and at up to three times or a third of the tempo. */
     private static final int[][] WAYS = {{1, 1}, {1, 2}, {2, 1}, {1, 3}, {3, 1}};
 
     private static final byte BEGUN = -1;
 
-    private final PartChords part;
+    /** Frames a step goes back at most. */
+    private static final int FURTHEST = 3;
+
+    private final Guide guide;
     private final SoundFeatures sound;
     private final Fit fit;
 
-    PassageTimer(PartChords part, SoundFeatures sound) {
-        this.part = part;
+    PassageTimer(Guide guide, SoundFeatures sound) {
+        this.guide = guide;
         this.sound = sound;
-        this.fit = new Fit(part, sound.bands());
+        this.fit = new Fit(guide, sound.bands());
     }
 
     /** The passage with close times, as far as they fit well; it may grow at its ends by up to the band. */
     Passage timed(Passage found) {
         Passage coarse = found.smooth(SMOOTH_S);
         double hopS = SoundFeatures.HOP_S;
-        double from = Math.max(0, coarse.quartersAt(coarse.startS() - BAND_S));
-        double to = Math.min(part.lengthQuarters(), coarse.quartersAt(coarse.endS() + BAND_S));
+        Guide.Piece piece = pieceOf(found);
+        double from = Math.max(piece.from(), coarse.placeAt(coarse.startS() - BAND_S));
+        double to = Math.min(piece.to(), coarse.placeAt(coarse.endS() + BAND_S));
         double firstS = coarse.timeS(from);
         int steps = Math.max(2, (int) Math.round((coarse.timeS(to) - firstS) / hopS));
-        int[] chords = new int[steps];
+        int[] sounds = new int[steps];
         float[] beginnings = new float[steps];
         for (int s = 0; s < steps; s++) {
-            double at = coarse.quartersAt(firstS + s * hopS);
-            double next = coarse.quartersAt(firstS + (s + 1) * hopS);
-            chords[s] = part.chordOf()[part.stretchAt((at + next) / 2)];
-            beginnings[s] = (float) (part.beginning(at, next) * Fit.WELL / hopS);
+            double at = coarse.placeAt(firstS + s * hopS);
+            double next = coarse.placeAt(firstS + (s + 1) * hopS);
+            sounds[s] = guide.soundAt((at + next) / 2);
+            beginnings[s] = (float) (guide.beginning(at, next) * Fit.WELL / hopS);
         }
         int half = (int) Math.ceil(BAND_S / hopS);
         int firstFrame = (int) Math.round((firstS - sound.startS()) / hopS);
@@ -54,9 +58,8 @@ final class PassageTimer {
         int bestFrame = 0;
         int bestColumn = 0;
         for (int f = 0; f < frames; f++) {
-            fits[f] = new float[part.chords().size()];
-            fit.of(sound.shapes().get(lowest + f), fits[f]);
             int offset = f + lowest - firstFrame - half;
+            fits[f] = fits(sound.shapes().get(lowest + f), sounds, offset, width + FURTHEST - 1);
             for (int c = 0; c < width; c++) {
                 int step = offset + c;
                 if (step < 0 || step >= steps) {
@@ -71,16 +74,16 @@ final class PassageTimer {
                     if (frame < 0 || column < 0 || column >= width) {
                         continue;
                     }
-                    float total = totals[frame][column] - (way == 0 ? 0 : Fit.UNEVEN);
+                    float total = totals[frame][column] - (way == 0 ? 0 : guide.uneven());
                     for (int g = frame + 1; g < f; g++) {
-                        total += fits[g][chords[step]];
+                        total += fits[g][c + f - g];
                     }
                     if (total > most) {
                         most = total;
                         ways[f][c] = way;
                     }
                 }
-                totals[f][c] = most + fits[f][chords[step]];
+                totals[f][c] = most + fits[f][c];
                 if (totals[f][c] >= bestTotal) {
                     bestTotal = totals[f][c];
                     bestFrame = f;
@@ -88,7 +91,7 @@ final class PassageTimer {
                 }
             }
         }
-        double[] quarters = new double[frames];
+        double[] places = new double[frames];
         double[] timesS = new double[frames];
         double[] worths = new double[frames];
         int at = frames;
@@ -97,12 +100,12 @@ final class PassageTimer {
         while (true) {
             int step = f + lowest - firstFrame - half + c;
             at--;
-            quarters[at] = coarse.quartersAt(firstS + (step + 0.5) * hopS);
+            places[at] = coarse.placeAt(firstS + (step + 0.5) * hopS);
             timesS[at] = sound.timeS(lowest + f);
             byte way = ways[f][c];
             int before = way == BEGUN ? f - 1 : f - WAYS[way][0];
             for (int g = before + 1; g <= f; g++) {
-                worths[at] += fits[g][chords[step]] - Fit.FAINT;
+                worths[at] += fits[g][c + f - g] - Fit.FAINT;
             }
             if (way == BEGUN) {
                 break;
@@ -111,15 +114,15 @@ final class PassageTimer {
             c += WAYS[way][0] - WAYS[way][1];
         }
         return trimmed(
-                Arrays.copyOfRange(quarters, at, frames),
+                Arrays.copyOfRange(places, at, frames),
                 Arrays.copyOfRange(timesS, at, frames),
                 Arrays.copyOfRange(worths, at, frames),
                 coarse.gain());
     }
 
     /** The passage without what fits badly at its ends; a note is played whole or not at all. */
-    private Passage trimmed(double[] quarters, double[] timesS, double[] worths, double gain) {
-        int[] stretches = Arrays.stream(quarters).mapToInt(part::stretchAt).toArray();
+    private Passage trimmed(double[] places, double[] timesS, double[] worths, double gain) {
+        int[] stretches = Arrays.stream(places).mapToInt(guide::stretchAt).toArray();
         double[] byStretch = new double[stretches[stretches.length - 1] - stretches[0] + 1];
         for (int i = 0; i < stretches.length; i++) {
             byStretch[stretches[i] - stretches[0]] += worths[i];
@@ -131,6 +134,24 @@ final class PassageTimer {
             from += stretch - stretches[0] < well.from() ? 1 : 0;
             to += stretch - stretches[0] < well.to() ? 1 : 0;
         }
-        return new Passage(Arrays.copyOfRange(quarters, from, to), Arrays.copyOfRange(timesS, from, to), gain);
+        return new Passage(Arrays.copyOfRange(places, from, to), Arrays.copyOfRange(timesS, from, to), gain);
+    }
+
+    private Guide.Piece pieceOf(Passage found) {
+        double middle = (found.places()[0] + found.places()[found.places().length - 1]) / 2;
+        return guide.pieces().stream()
+                .filter(piece -> piece.from() <= middle && middle <= piece.to())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** How well a shape fits the sounds of so many steps from one on, as far as there are such steps. */
+    private float[] fits(float[] shape, int[] sounds, int fromStep, int count) {
+        float[] fits = new float[count];
+        for (int c = Math.max(0, -fromStep); c < count && fromStep + c < sounds.length; c++) {
+            boolean same = c > 0 && fromStep + c > 0 && sounds[fromStep + c] == sounds[fromStep + c - 1];
+            fits[c] = same ? fits[c - 1] : fit.of(shape, sounds[fromStep + c]);
+        }
+        return fits;
     }
 }

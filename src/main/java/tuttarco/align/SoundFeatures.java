@@ -50,6 +50,11 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
         return startS + (index - FLUX_LAG / 2.0) * FLUX_HOP_S;
     }
 
+    /** The value of the flux that tells the growth at a time. */
+    int fluxIndex(double timeS) {
+        return (int) Math.round((timeS - startS) / FLUX_HOP_S + FLUX_LAG / 2.0);
+    }
+
     /**
      * Hears a recording twice, first for the tuning; it is never held whole.
      *

@@ -1,7 +1,11 @@
 package tuttarco.analysis;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tuttarco.align.CarriedBeats;
 import tuttarco.align.ClickBeats;
 import tuttarco.align.HeardBeats;
 import tuttarco.beats.AnchoredBeats;
@@ -17,6 +21,7 @@ import tuttarco.score.Part;
 import tuttarco.score.Practice;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Take;
+import tuttarco.take.TakeFile;
 
 /** What a take says was on the stand, and when: as it says itself, or else heard in its sound by its part. */
 public final class TakeParts {
@@ -52,10 +57,12 @@ public final class TakeParts {
      * @throws InputException if the take names neither beats nor a part to hear them by
      */
     public static BeatSource beats(Take take, Optional<Part> part) throws InputException {
-        return beats(take.beats(), take, part);
+        return beats(take.beats(), take, part, List.of(real(take.file())));
     }
 
-    private static BeatSource beats(BeatsGiven given, Take take, Optional<Part> part) throws InputException {
+    /** @param asked the takes that want these beats, this one last, as real paths */
+    private static BeatSource beats(BeatsGiven given, Take take, Optional<Part> part, List<Path> asked)
+            throws InputException {
         if (given instanceof BeatsGiven.Anchored anchored
                 && anchored.source() instanceof BeatsGiven.HeardClicks clicks) {
             // clicks need no correction: anchors only say which they are
@@ -65,7 +72,10 @@ public final class TakeParts {
             return clicks(clicks, List.of(), take, part);
         }
         if (given instanceof BeatsGiven.Anchored anchored) {
-            return new AnchoredBeats(beats(anchored.source(), take, part), anchored.anchors());
+            return new AnchoredBeats(beats(anchored.source(), take, part, asked), anchored.anchors());
+        }
+        if (given instanceof BeatsGiven.Carried carried) {
+            return carried(carried.take(), take, asked);
         }
         if (given instanceof BeatsGiven.Listed listed) {
             return new BeatList(listed.list());
@@ -77,6 +87,31 @@ public final class TakeParts {
                 + " does not say where the beats lie; add beats, or the part to hear them by, or say who leads, to"
                 + " compare with."));
         return new HeardBeats(heard, take.video());
+    }
+
+    private static BeatSource carried(Path otherFile, Take take, List<Path> asked) throws InputException {
+        if (asked.contains(real(otherFile))) {
+            throw new InputException(
+                    InputBytes.name(take.file()) + " takes its beats from " + InputBytes.name(otherFile)
+                            + ", which in the end takes them from there again; give one of the takes its beats in another way.");
+        }
+        Take other = TakeFile.read(otherFile);
+        if (other.beats() instanceof BeatsGiven.Missing && other.part().isEmpty()) {
+            throw new InputException(
+                    InputBytes.name(take.file()) + " takes its beats from " + InputBytes.name(otherFile)
+                            + ", which does not say where they lie; add beats there, or the part to hear them by.");
+        }
+        List<Path> all = new ArrayList<>(asked);
+        all.add(real(otherFile));
+        return new CarriedBeats(beats(other.beats(), other, part(other), all), other.video(), take.video());
+    }
+
+    private static Path real(Path file) throws InputException {
+        try {
+            return file.toRealPath();
+        } catch (IOException e) {
+            throw new InputException(InputBytes.name(file) + " can't be opened; check the file and its folder.", e);
+        }
     }
 
     private static BeatSource clicks(BeatsGiven.HeardClicks clicks, List<Beat> anchors, Take take, Optional<Part> part)

@@ -25,6 +25,9 @@ public record Beat(String bar, int beat, double timeS, OptionalDouble stderrS, S
     /** Clicked by a metronome that is heard. */
     public static final String CLICKS = "clicks";
 
+    /** Carried over from another take that sounds alike. */
+    public static final String CARRIED = "carried";
+
     /** Known to somebody. */
     public static final String ANCHOR = "anchor";
 

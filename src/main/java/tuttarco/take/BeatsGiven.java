@@ -78,6 +78,18 @@ public sealed interface BeatsGiven {
     }
 
     /**
+     * Carried over from another take that plays the same, by how the two sound.
+     *
+     * @param take the other take's file
+     */
+    record Carried(Path take) implements BeatsGiven {
+        @Override
+        public Optional<Path> file() {
+            return Optional.of(take);
+        }
+    }
+
+    /**
      * In one of the other ways, corrected by beats whose times somebody knows.
      *
      * @param anchors at least one

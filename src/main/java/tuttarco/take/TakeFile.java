@@ -217,11 +217,16 @@ public final class TakeFile {
     }
 
     private static BeatsGiven beatSource(JsonPlace place, TakeFolder folder) throws InputException {
-        place.object("file", "tempo_bpm", "start_s", "heard", "first_bar", "anchors");
+        place.object("file", "take", "tempo_bpm", "start_s", "heard", "first_bar", "anchors");
         Optional<JsonPlace> file = place.optional("file");
         if (file.isPresent()) {
             place.object("file", "anchors");
             return new BeatsGiven.Listed(folder.file(file.get()));
+        }
+        Optional<JsonPlace> take = place.optional("take");
+        if (take.isPresent()) {
+            place.object("take", "anchors");
+            return new BeatsGiven.Carried(folder.file(take.get()));
         }
         Optional<JsonPlace> heard = place.optional("heard");
         if (heard.isPresent()) {

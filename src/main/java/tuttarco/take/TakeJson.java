@@ -46,6 +46,8 @@ final class TakeJson {
             node.put("tempo_bpm", steady.tempoBpm()).put("start_s", steady.startS());
         } else if (beats instanceof BeatsGiven.Listed listed) {
             node.put("file", inside(folder, listed.list()));
+        } else if (beats instanceof BeatsGiven.Carried carried) {
+            node.put("take", inside(folder, carried.take()));
         } else if (beats instanceof BeatsGiven.HeardByPart) {
             node.put("heard", BeatsGiven.HeardByPart.WORD);
         } else if (beats instanceof BeatsGiven.HeardClicks clicks) {

@@ -24,7 +24,7 @@ class RehearsalTest {
     @TempDir
     Path folder;
 
-    private HeardBeats.Heard heard(Rehearsal rehearsal, int players) throws Exception {
+    private Listening.Heard heard(Rehearsal rehearsal, int players) throws Exception {
         Path wav = folder.resolve("rehearsal.wav");
         rehearsal.write(new Section(31, players, 441), wav);
         return new HeardBeats(rehearsal.part(), wav).heard();
@@ -38,7 +38,7 @@ class RehearsalTest {
                 List.of(new Playing(0, 10, 4, 0.6), new Playing(5, 18, 35, 0.55), new Playing(24, 32, 70, 0.65));
         Rehearsal rehearsal = new Rehearsal(Section.tune(30, 32), playings, 95);
 
-        HeardBeats.Heard heard = heard(rehearsal, players);
+        Listening.Heard heard = heard(rehearsal, players);
 
         assertEquals(playings.size(), heard.passages().size(), heard.passages().toString());
         for (int i = 0; i < playings.size(); i++) {
@@ -68,7 +68,7 @@ class RehearsalTest {
         Path wav = folder.resolve("other.wav");
         Section.write(recording, wav);
 
-        HeardBeats.Heard heard = new HeardBeats(rehearsal.part(), wav).heard();
+        Listening.Heard heard = new HeardBeats(rehearsal.part(), wav).heard();
 
         assertRight(rehearsal, heard.beats().beats());
         assertTrue(heard.beats().beats().stream().noneMatch(b -> b.timeS() > 36 && b.timeS() < 62));
@@ -84,7 +84,7 @@ class RehearsalTest {
         Part part = firstBarsTwice(Section.tune(35, 16), 8);
         Rehearsal rehearsal = new Rehearsal(part, List.of(new Playing(taken ? 0 : 8, 24, 3, 0.6)), 66);
 
-        HeardBeats.Heard heard = heard(rehearsal, 4);
+        Listening.Heard heard = heard(rehearsal, 4);
 
         assertEquals(1, heard.passages().size(), heard.passages().toString());
         long fifth = heard.beats().beats().stream()

@@ -46,4 +46,47 @@ class BeatsCommandTest {
         assertTrue(shell.err().contains("the anchor names bar 17 beat 1, which is not among"), shell.err());
         assertFalse(Files.exists(out));
     }
+
+    private void refuses(Path take, String sentence) {
+        Path out = folder.resolve("out.csv");
+        Shell shell = Shell.run("beats", take, "--out", out);
+        assertEquals(INPUT, shell.code(), shell.err());
+        assertTrue(shell.err().contains(sentence), shell.err());
+        assertFalse(Files.exists(out));
+    }
+
+    @Test
+    void takesThatNameEachOtherAreRefused() throws IOException {
+        Path take = take("{\"take\": \"second.take.json\"}");
+        String json = Files.readString(take);
+        Files.writeString(folder.resolve("second.take.json"), json.replace("second.take.json", "third.take.json"));
+        Files.writeString(
+                folder.resolve("third.take.json"),
+                json.replace(
+                        "\"take\": \"second.take.json\"",
+                        "\"take\": \"tiny.take.json\", \"anchors\": [{\"bar\": 1, \"time_s\": 0}]"));
+        refuses(
+                take,
+                "third.take.json takes its beats from tiny.take.json, which in the end takes them from there again; give"
+                        + " one of the takes its beats in another way.");
+        refuses(take("{\"take\": \"tiny.take.json\"}"), "tiny.take.json takes its beats from tiny.take.json, which");
+    }
+
+    @Test
+    void aTakeWithoutBeatsHasNoneToCarryOver() throws IOException {
+        Path take = take("{\"take\": \"second.take.json\"}");
+        String without = TinyTake.JSON.replaceFirst(",\\s*\"part\": (?s:.*)}\n}", "\n}");
+        assertFalse(without.contains("beats"), without);
+        Files.writeString(folder.resolve("second.take.json"), without);
+        refuses(
+                take,
+                "tiny.take.json takes its beats from second.take.json, which does not say where they lie; add beats there,"
+                        + " or the part to hear them by.");
+    }
+
+    @Test
+    void anotherTakeThatIsNoneIsNamed() throws IOException {
+        Path take = take("{\"take\": \"beats.csv\"}");
+        refuses(take, "beats.csv: line 1");
+    }
 }

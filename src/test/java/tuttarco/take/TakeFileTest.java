@@ -96,6 +96,16 @@ class TakeFileTest {
                 Bowing.FREE);
         TakeFile.write(heard, take.file());
         assertEquals(heard, TakeFile.read(take.file()));
+        Take carried = new Take(
+                take.file(),
+                "Serenade",
+                take.video(),
+                take.players(),
+                Optional.empty(),
+                new BeatsGiven.Carried(folder.resolve("monday.take.json")),
+                Bowing.FREE);
+        TakeFile.write(carried, take.file());
+        assertEquals(carried, TakeFile.read(take.file()));
     }
 
     @ParameterizedTest
@@ -172,6 +182,10 @@ class TakeFileTest {
             "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks", "first_bar": 1.5 | beats.first_bar: this is not a text
             "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "part", "first_bar": 1 | beats: there is no field 'first_bar' here
             "tempo_bpm": 92.5,   | "heard": "part",          | beats: there is no field 'start_s' here
+            "tempo_bpm": 92.5, "start_s": 1.25 | "take": "sunday.take.json" | beats.take: there is no file sunday.take.json beside
+            "tempo_bpm": 92.5, "start_s": 1.25 | "take": "../monday.take.json" | beats.take: ../monday.take.json leaves the take's
+            "tempo_bpm": 92.5, "start_s": 1.25 | "take": true | beats.take: this is not a text
+            "tempo_bpm": 92.5, "start_s": 1.25 | "take": "monday.take.json", "heard": "part" | beats: there is no field 'heard' here
             strings.mp4          | none.mp4                  | video: there is no file none.mp4 beside the take file
             strings.mp4          | parts                     | video: there is no file parts
             strings.mp4          | ../strings.mp4            | video: ../strings.mp4 leaves the take's folder

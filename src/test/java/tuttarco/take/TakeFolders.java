@@ -29,7 +29,7 @@ final class TakeFolders {
     /** Puts the files that {@link #GOOD} names in the folder, empty, and the take beside them. */
     static Path with(Path folder, String take) throws IOException {
         Files.createDirectories(folder.resolve("parts"));
-        for (String name : new String[] {"strings.mp4", "beats.csv", "parts/serenade.bowing.txt"}) {
+        for (String name : new String[] {"strings.mp4", "beats.csv", "monday.take.json", "parts/serenade.bowing.txt"}) {
             Files.write(folder.resolve(name), new byte[0]);
         }
         return Files.write(folder.resolve("strings.take.json"), take.getBytes(StandardCharsets.UTF_8));

@@ -110,6 +110,8 @@ class TakeSchemaTest {
     @ValueSource(
             strings = {
                 "\"heard\": \"part\"",
+                "\"take\": \"monday.take.json\"",
+                "\"take\": \"monday.take.json\", \"anchors\": [{\"bar\": 17, \"time_s\": 42.3}]",
                 "\"heard\": \"part\", \"anchors\": [{\"bar\": 17, \"time_s\": 42.3}]",
                 "\"heard\": \"clicks\", \"first_bar\": \"12a\"",
                 "\"heard\": \"clicks\", \"anchors\": [{\"bar\": 17, \"time_s\": 42.3}]",
@@ -165,6 +167,11 @@ class TakeSchemaTest {
             "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "clicks", "first_bar": 1.5
             "tempo_bpm": 92.5, "start_s": 1.25 | "heard": "part", "first_bar": 1
             "tempo_bpm": 92.5,   | "heard": "part",
+            "tempo_bpm": 92.5,   | "take": "monday.take.json",
+            "tempo_bpm": 92.5, "start_s": 1.25 | "take": "../monday.take.json"
+            "tempo_bpm": 92.5, "start_s": 1.25 | "take": 7
+            "tempo_bpm": 92.5, "start_s": 1.25 | "take": "monday.take.json", "heard": "part"
+            "tempo_bpm": 92.5, "start_s": 1.25 | "take": "monday.take.json", "first_bar": 1
             "start_s": 1.25      | "start_s": 1.25, "anchors": []
             "start_s": 1.25      | "start_s": 1.25, "anchors": [{"time_s": 1}]
             "start_s": 1.25      | "start_s": 1.25, "anchors": [{"bar": 17}]
