@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.ListedOrder;
 import tuttarco.beats.PartTimes;
@@ -12,6 +13,8 @@ import tuttarco.beats.TimedSpan;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
+import tuttarco.compare.Listening;
+import tuttarco.compare.UnityByShifts;
 import tuttarco.files.Cache;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -79,6 +82,7 @@ public final class Analysis {
         Comparison comparison = beats.isPresent()
                 ? Comparing.compare(read.readings(), beats.get(), marked, compareSettings)
                 : byLeader(take, read);
+        HeardLevel heard = HeardLevel.of(take.video());
         return new AnalysedTake(
                 take,
                 read.clip(),
@@ -88,10 +92,12 @@ public final class Analysis {
                 read.bows(),
                 part,
                 comparison,
+                UnityByShifts.of(comparison),
+                heard.curve().map(level -> Listening.to(level, read.readings(), comparison.beats())),
                 fingerprints(take),
                 settings(),
                 programVersion,
-                read.notes());
+                Stream.concat(read.notes().stream(), heard.trouble().stream()).toList());
     }
 
     private Comparison byLeader(Take take, SectionReading read) throws NothingSeenException {

@@ -10,14 +10,14 @@ import java.util.OptionalDouble;
  * @param bars bar by bar in the order played; empty where no bars are known
  * @param changes how many bow changes could be measured, all players' together
  * @param dipLu median of how far the level dips at these; empty where there were none
- * @param restLu the same measure amid long strokes: what a level wavers where the player doesn't change
+ * @param amidStrokesLu the same measure amid long strokes: what a level wavers where the player doesn't change
  */
 public record Evenness(
         OptionalDouble integratedLufs,
         List<BarEvenness> bars,
         int changes,
         OptionalDouble dipLu,
-        OptionalDouble restLu) {
+        OptionalDouble amidStrokesLu) {
     /** To be said wherever evenness is shown. */
     public static final String CAUTION =
             "One microphone in one place heard this: the nearest players are the loudest, the room rings, and a phone"

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import tuttarco.chart.BarRun;
 import tuttarco.chart.Chart;
 import tuttarco.chart.ChartFiles;
@@ -71,7 +72,10 @@ final class ReportWords {
         String where = spots.first()
                 .map(s -> (free ? "The largest stretch apart: " : "Rehearse first: ") + s + ".")
                 .orElse("No stretch apart from " + other + " was found.");
-        return List.of(who, how, where);
+        return Stream.concat(
+                        Stream.of(who, how, where, UnityWords.of(take.unity(), unit)),
+                        take.evenness().flatMap(EvennessWords::of).stream())
+                .toList();
     }
 
     private String length() {

@@ -15,28 +15,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tuttarco.bow.BowDirection;
-import tuttarco.bow.Instrument;
 import tuttarco.compare.Unity.Kind;
 import tuttarco.compare.Unity.NotTold;
 import tuttarco.compare.Unity.Reason;
 import tuttarco.compare.Unity.Told;
 import tuttarco.seats.Place;
 import tuttarco.seats.Player;
-import tuttarco.seats.SeatBox;
 
 class UnityTest {
     private static final int BARS_32 = 128;
 
     private static List<Player> section(int players) {
         return IntStream.range(0, players)
-                .mapToObj(i -> new Player(
-                        "p" + i,
-                        1 + i / 2,
-                        i % 2 == 0 ? Place.OUTSIDE : Place.INSIDE,
-                        Instrument.VIOLIN,
-                        new SeatBox(0, 0, 100, 100),
-                        Optional.empty(),
-                        i == 0))
+                .mapToObj(i -> Bows.player("p" + i, 1 + i / 2, i % 2 == 0 ? Place.OUTSIDE : Place.INSIDE, i == 0))
                 .toList();
     }
 
