@@ -169,7 +169,7 @@ public final class UnityByShifts {
                 seen,
                 byChance,
                 index,
-                new Interval(index - aside, index + aside),
+                new Interval(index - aside, Math.min(1, index + aside)),
                 (asMuch + 1.0) / (shifted.length + 1));
     }
 

@@ -1,10 +1,10 @@
 package tuttarco.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import tuttarco.chart.Words;
-import tuttarco.compare.BarEvenness;
 import tuttarco.compare.Evenness;
 import tuttarco.stats.Quantiles;
 
@@ -12,25 +12,28 @@ import tuttarco.stats.Quantiles;
 final class EvennessWords {
     private EvennessWords() {}
 
-    /** Empty where the sound was too faint to tell anything. */
-    static Optional<String> of(Evenness evenness) {
+    /** With the caution last; none where the sound was too faint to tell anything. */
+    static List<String> of(Evenness evenness) {
+        List<String> sentences = new ArrayList<>();
         List<Double> spreads = evenness.bars().stream()
-                .map(BarEvenness::spreadLu)
-                .flatMap(s -> s.stream().boxed())
+                .flatMap(bar -> bar.spreadLu().stream().boxed())
                 .toList();
-        String within = spreads.isEmpty()
-                ? ""
-                : "Within a bar the loudness spreads by " + decibels(Quantiles.median(spreads)) + " (median). ";
-        String dips = evenness.dipLu().isEmpty()
-                ? ""
-                : "At bow changes the sound dips by " + decibels(evenness.dipLu().getAsDouble()) + " (median of "
-                        + Words.count(evenness.changes(), "change") + ")"
-                        + (evenness.amidStrokesLu().isPresent()
-                                ? ", amid long strokes by "
-                                        + decibels(evenness.amidStrokesLu().getAsDouble())
-                                : "")
-                        + ". ";
-        return (within + dips).isEmpty() ? Optional.empty() : Optional.of(within + dips + Evenness.CAUTION);
+        if (!spreads.isEmpty()) {
+            sentences.add("Within a bar the loudness spreads by " + decibels(Quantiles.median(spreads))
+                    + " (standard deviation, median of " + Words.count(spreads.size(), "bar") + ").");
+        }
+        evenness.dipLu()
+                .ifPresent(dip -> sentences.add("At bow changes the sound dips by " + decibels(dip) + " (median of "
+                        + Words.count(evenness.changes(), "change") + ")" + amid(evenness) + "."));
+        if (!sentences.isEmpty()) {
+            sentences.add(Evenness.CAUTION);
+        }
+        return sentences;
+    }
+
+    private static String amid(Evenness evenness) {
+        OptionalDouble amid = evenness.amidStrokesLu();
+        return amid.isEmpty() ? "" : "; amid long strokes, measured alike, by " + decibels(amid.getAsDouble());
     }
 
     private static String decibels(double value) {

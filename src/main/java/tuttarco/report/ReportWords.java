@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import tuttarco.chart.BarRun;
 import tuttarco.chart.Chart;
 import tuttarco.chart.ChartFiles;
@@ -50,6 +49,7 @@ final class ReportWords {
                 summary(),
                 new ReportModel.Rehearse(free, judged() > 0, spots.inOrder()),
                 TakeCharts.ofSection(take).stream().map(ReportWords::figure).toList(),
+                take.evenness().map(EvennessWords::of).orElse(List.of()),
                 comparison.players().stream().map(this::player).toList(),
                 sureness(),
                 facts());
@@ -72,10 +72,7 @@ final class ReportWords {
         String where = spots.first()
                 .map(s -> (free ? "The largest stretch apart: " : "Rehearse first: ") + s + ".")
                 .orElse("No stretch apart from " + other + " was found.");
-        return Stream.concat(
-                        Stream.of(who, how, where, UnityWords.of(take.unity(), unit)),
-                        take.evenness().flatMap(EvennessWords::of).stream())
-                .toList();
+        return List.of(who, how, where, UnityWords.of(take.unity(), unit));
     }
 
     private String length() {
