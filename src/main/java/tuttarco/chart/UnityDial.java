@@ -59,6 +59,7 @@ public final class UnityDial implements Chart {
             case FREE -> "The section bowed freely";
             case BY_DESK -> "Each desk bowed as one, but not with the others";
             case BETWEEN -> "The section bowed neither as one nor freely";
+            case UNCERTAIN -> "Whether the section bowed as one or freely is not certain";
         };
     }
 
@@ -96,7 +97,10 @@ public final class UnityDial implements Chart {
         for (int i = 0; i < rows.size(); i++) {
             Agreement row = rows.get(i).agreement();
             series.add(
-                    shown(row.index()), shown(row.interval().low()), shown(row.interval().high()), i);
+                    shown(row.index()),
+                    shown(row.interval().low()),
+                    shown(row.interval().high()),
+                    i);
         }
         XIntervalSeriesCollection data = new XIntervalSeriesCollection();
         data.addSeries(series);

@@ -66,8 +66,7 @@ public final class Listening {
         return bars;
     }
 
-    private static BarEvenness bar(
-            int first, double endS, LevelCurve level, List<Measured> dips, BeatMap beats) {
+    private static BarEvenness bar(int first, double endS, LevelCurve level, List<Measured> dips, BeatMap beats) {
         double startS = beats.beats().get(first).timeS();
         double[] own = dips.stream()
                 .filter(d -> startS <= d.timeS() && d.timeS() < endS)
@@ -76,8 +75,7 @@ public final class Listening {
         SummaryStatistics loud = new SummaryStatistics();
         int levels = (int) Math.floor((endS - startS) / HOP_S);
         for (int i = 0; i < levels; i++) {
-            level.aroundLufs(startS + (i + 0.5) * HOP_S, LevelCurve.MOMENTARY_S)
-                    .stream()
+            level.aroundLufs(startS + (i + 0.5) * HOP_S, LevelCurve.MOMENTARY_S).stream()
                     .filter(lufs -> lufs > LevelCurve.FAINTEST_LUFS)
                     .forEach(loud::addValue);
         }

@@ -14,7 +14,9 @@ public sealed interface Unity {
         /** Partners at a desk bowed as one, desks did not. */
         BY_DESK,
         /** More together than chance, but not as one. */
-        BETWEEN;
+        BETWEEN,
+        /** What was read is too little, or repeats too evenly, to be told from chance. */
+        UNCERTAIN;
 
         public String word() {
             return switch (this) {
@@ -22,6 +24,7 @@ public sealed interface Unity {
                 case FREE -> "free";
                 case BY_DESK -> "by desk";
                 case BETWEEN -> "in between";
+                case UNCERTAIN -> "not certain";
             };
         }
     }
@@ -29,8 +32,7 @@ public sealed interface Unity {
     /** Why nothing is said. */
     enum Reason {
         PLAYERS("fewer than three players could be read on enough beats"),
-        BEATS("too few beats could be read"),
-        CHANCE("what was read is too little, or repeats too evenly, to be told from chance");
+        BEATS("too few beats could be read");
 
         private final String words;
 
@@ -62,8 +64,7 @@ public sealed interface Unity {
      * @param players how many could be read on enough beats
      * @param beats how many beats at least two of them could be read on
      */
-    record Told(Kind kind, Agreement section, Optional<Desks> desks, int players, int beats)
-            implements Unity {}
+    record Told(Kind kind, Agreement section, Optional<Desks> desks, int players, int beats) implements Unity {}
 
     /** Partners at a desk, and players of different desks. */
     record Desks(Agreement partners, Agreement apart) {}

@@ -8,14 +8,14 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import tuttarco.bow.BowDirection;
-import tuttarco.seats.Player;
-import tuttarco.stats.Interval;
 import tuttarco.compare.Unity.Agreement;
 import tuttarco.compare.Unity.Desks;
 import tuttarco.compare.Unity.Kind;
 import tuttarco.compare.Unity.NotTold;
 import tuttarco.compare.Unity.Reason;
 import tuttarco.compare.Unity.Told;
+import tuttarco.seats.Player;
+import tuttarco.stats.Interval;
 
 /**
  * Tells unified bowing from free by a permutation test. How often two players go the same way is counted over all pairs and
@@ -107,9 +107,7 @@ public final class UnityByShifts {
                 bows[p][b] = (byte) (bow.isEmpty() ? 0 : bow.get() == BowDirection.DOWN ? 1 : -1);
             }
         }
-        return new UnityByShifts(
-                        Arrays.stream(read).mapToObj(players::get).toList(), bows, shared.length)
-                .told();
+        return new UnityByShifts(Arrays.stream(read).mapToObj(players::get).toList(), bows, shared.length).told();
     }
 
     private Unity told() {
@@ -124,31 +122,30 @@ public final class UnityByShifts {
             section[i] = alone.section();
             partnersAlone[i] = alone.partners();
             int[] byDesk = random.ints(deskCount, 0, beats).toArray();
-            desksApart[i] = counts(Arrays.stream(deskOf).map(d -> byDesk[d]).toArray())
-                    .apart();
+            desksApart[i] =
+                    counts(Arrays.stream(deskOf).map(d -> byDesk[d]).toArray()).apart();
         }
         Agreement all = agreement(seen.section(), section);
         boolean desks = !partners.isEmpty() && deskCount > 1;
         Optional<Desks> byDesk = desks
-                ? Optional.of(new Desks(
-                        agreement(seen.partners(), partnersAlone), agreement(seen.apart(), desksApart)))
+                ? Optional.of(new Desks(agreement(seen.partners(), partnersAlone), agreement(seen.apart(), desksApart)))
                 : Optional.empty();
-        return kind(all, byDesk)
-                .<Unity>map(kind -> new Told(kind, all, byDesk, players.size(), beats))
-                .orElse(new NotTold(Reason.CHANCE));
+        return new Told(kind(all, byDesk), all, byDesk, players.size(), beats);
     }
 
-    private static Optional<Kind> kind(Agreement all, Optional<Desks> desks) {
-        if (desks.isPresent() && unified(desks.get().partners()) && free(desks.get().apart())) {
-            return Optional.of(Kind.BY_DESK);
+    private static Kind kind(Agreement all, Optional<Desks> desks) {
+        if (desks.isPresent()
+                && unified(desks.get().partners())
+                && free(desks.get().apart())) {
+            return Kind.BY_DESK;
         }
         if (unified(all)) {
-            return Optional.of(Kind.UNIFIED);
+            return Kind.UNIFIED;
         }
         if (all.pValue() < LEVEL) {
-            return Optional.of(Kind.BETWEEN);
+            return Kind.BETWEEN;
         }
-        return free(all) ? Optional.of(Kind.FREE) : Optional.empty();
+        return free(all) ? Kind.FREE : Kind.UNCERTAIN;
     }
 
     private static boolean unified(Agreement agreement) {

@@ -15,22 +15,29 @@ final class UnityWords {
                     + notTold.reason().words() + ".";
         }
         Unity.Told told = (Unity.Told) unity;
-        String pairs = "two players went the same way on " + Words.percent(told.section().agreement()) + " of the "
-                + unit + "s";
+        String pairs = "two players went the same way on "
+                + Words.percent(told.section().agreement()) + " of the " + unit + "s";
         return switch (told.kind()) {
-            case UNIFIED -> "The section bowed as one: " + pairs + "; by chance it would be "
-                    + Words.percent(told.section().byChance()) + ", and chance does as much in "
-                    + seldom(told.section()) + ".";
-            case FREE -> "The section bowed freely: " + pairs + ", as by chance ("
-                    + Words.percent(told.section().byChance()) + ").";
-            case BETWEEN -> "The section bowed neither as one nor freely: " + pairs + "; by chance it would be "
-                    + Words.percent(told.section().byChance()) + ", and chance does as much in "
+            case UNIFIED ->
+                "The section bowed as one: " + pairs + "; by chance it would be "
+                        + Words.percent(told.section().byChance()) + ", and chance does as much in "
+                        + seldom(told.section()) + ".";
+            case FREE ->
+                "The section bowed freely: " + pairs + ", as by chance ("
+                        + Words.percent(told.section().byChance()) + ").";
+            case BETWEEN ->
+                "The section bowed neither as one nor freely: " + pairs + "; by chance it would be "
+                        + Words.percent(told.section().byChance()) + ", and chance does as much in "
+                        + seldom(told.section()) + ".";
+            case UNCERTAIN -> "Whether the section bowed as one or freely is not certain: " + pairs
+                    + ", but it is too little, or repeats too evenly, to be told from chance, which does as much in "
                     + seldom(told.section()) + ".";
             case BY_DESK -> {
                 Unity.Desks desks = told.desks().orElseThrow();
                 yield "Each desk bowed as one, but not with the others: partners went the same way on "
                         + Words.percent(desks.partners().agreement()) + " of the " + unit
-                        + "s, players of different desks on " + Words.percent(desks.apart().agreement())
+                        + "s, players of different desks on "
+                        + Words.percent(desks.apart().agreement())
                         + ", as by chance.";
             }
         };

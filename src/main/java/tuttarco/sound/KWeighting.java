@@ -9,8 +9,8 @@ final class KWeighting {
     private static final double PUBLISHED_PER_S = 48_000;
 
     /** ITU-R BS.1770-4, table 1. */
-    private static final Biquad HEAD = new Biquad(
-            1.53512485958697, -2.69169618940638, 1.19839281085285, -1.69065929318241, 0.73248077421585);
+    private static final Biquad HEAD =
+            new Biquad(1.53512485958697, -2.69169618940638, 1.19839281085285, -1.69065929318241, 0.73248077421585);
 
     /** ITU-R BS.1770-4, table 2. */
     private static final Biquad HIGH_PASS = new Biquad(1, -2, 1, -1.99004745483398, 0.99007225036621);

@@ -28,10 +28,7 @@ class ListeningTest {
         strokes.add(new Stroke(0, firstS, StrokeKind.STILL, 1));
         for (int i = 0; i < count; i++) {
             strokes.add(new Stroke(
-                    firstS + i * lengthS,
-                    firstS + (i + 1) * lengthS,
-                    i % 2 == 0 ? StrokeKind.DOWN : StrokeKind.UP,
-                    1));
+                    firstS + i * lengthS, firstS + (i + 1) * lengthS, i % 2 == 0 ? StrokeKind.DOWN : StrokeKind.UP, 1));
         }
         return Bows.reading(Bows.leader(), strokes);
     }
@@ -89,18 +86,20 @@ class ListeningTest {
     void aSwellSpreads() {
         Evenness evenness = Listening.to(tone(12, timeS -> 2 * timeS), List.of(strokes(1, 1, 10)), bars(5));
         assertEquals(5, evenness.bars().size());
-        evenness.bars().forEach(b -> assertEquals(4 / Math.sqrt(12), b.spreadLu().orElseThrow(), 0.1));
+        evenness.bars()
+                .forEach(b -> assertEquals(4 / Math.sqrt(12), b.spreadLu().orElseThrow(), 0.1));
         assertEquals(0, evenness.dipLu().orElseThrow(), 0.3);
     }
 
     @Test
     void nothingIsSaidOfSilenceOrShortStrokes() {
-        Evenness silent = Listening.to(
-                tone(12, timeS -> Double.NEGATIVE_INFINITY), List.of(strokes(1, 1, 10)), bars(5));
+        Evenness silent =
+                Listening.to(tone(12, timeS -> Double.NEGATIVE_INFINITY), List.of(strokes(1, 1, 10)), bars(5));
         assertEquals(0, silent.changes());
         assertTrue(silent.integratedLufs().isEmpty());
         assertEquals(5, silent.bars().size());
-        silent.bars().forEach(b -> assertTrue(b.spreadLu().isEmpty() && b.dipLu().isEmpty()));
+        silent.bars()
+                .forEach(b -> assertTrue(b.spreadLu().isEmpty() && b.dipLu().isEmpty()));
         Evenness quick = Listening.to(tone(12, timeS -> 0), List.of(strokes(1, 0.25, 40)), bars(5));
         assertTrue(quick.dipLu().isEmpty());
         assertTrue(quick.amidStrokesLu().isEmpty());
@@ -108,8 +107,9 @@ class ListeningTest {
 
     @Test
     void withoutBarsOnlyTheWholeIsTold() {
-        BeatMap strokes = new BeatMap(
-                IntStream.range(0, 10).mapToObj(i -> Beat.ofLeader(i + 1, 1 + i)).toList());
+        BeatMap strokes = new BeatMap(IntStream.range(0, 10)
+                .mapToObj(i -> Beat.ofLeader(i + 1, 1 + i))
+                .toList());
         Evenness evenness = Listening.to(tone(12, timeS -> 0), List.of(strokes(1, 1, 10)), strokes);
         assertEquals(List.of(), evenness.bars());
         assertEquals(9, evenness.changes());

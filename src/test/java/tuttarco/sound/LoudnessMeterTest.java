@@ -77,12 +77,7 @@ class LoudnessMeterTest {
     void gatesWhatIsFaint() {
         List<List<Tone>> cases = List.of(
                 List.of(new Tone(10, -36), new Tone(60, -23), new Tone(10, -36)),
-                List.of(
-                        new Tone(10, -72),
-                        new Tone(10, -36),
-                        new Tone(60, -23),
-                        new Tone(10, -36),
-                        new Tone(10, -72)),
+                List.of(new Tone(10, -72), new Tone(10, -36), new Tone(60, -23), new Tone(10, -36), new Tone(10, -72)),
                 List.of(new Tone(20, -26), new Tone(20.1, -20), new Tone(20, -26)));
         for (int rate : RATES) {
             for (List<Tone> tones : cases) {
@@ -158,7 +153,8 @@ class LoudnessMeterTest {
         assertEquals(Double.NEGATIVE_INFINITY, silent.momentaryLufs().orElseThrow());
         LoudnessMeter brief = measured(List.of(new Tone(0.39, -23)), 22_050);
         assertTrue(brief.momentaryLufs().isEmpty());
-        assertFalse(measured(List.of(new Tone(0.41, -23)), 22_050).momentaryLufs().isEmpty());
+        assertFalse(
+                measured(List.of(new Tone(0.41, -23)), 22_050).momentaryLufs().isEmpty());
     }
 
     /** Two gates by the rule, over all blocks kept, against the meter that keeps classes of them. */
@@ -177,7 +173,10 @@ class LoudnessMeterTest {
         });
         assertTrue(blocks.size() > 190);
         double ungated = Loudness.lufs(mean(blocks, -70));
-        assertEquals(Loudness.lufs(mean(blocks, ungated - 10)), meter.integratedLufs().orElseThrow(), 0.01);
+        assertEquals(
+                Loudness.lufs(mean(blocks, ungated - 10)),
+                meter.integratedLufs().orElseThrow(),
+                0.01);
     }
 
     private static double mean(List<Double> blocks, double aboveLufs) {
