@@ -29,9 +29,10 @@ final class UnityWords {
                 "The section bowed neither as one nor freely: " + pairs + "; by chance it would be "
                         + Words.percent(told.section().byChance()) + ", and chance does as much in "
                         + seldom(told.section()) + ".";
-            case UNCERTAIN -> "Whether the section bowed as one or freely is not certain: " + pairs
-                    + ", but it is too little, or repeats too evenly, to be told from chance, which does as much in "
-                    + seldom(told.section()) + ".";
+            case UNCERTAIN ->
+                "Whether the section bowed as one or freely is not certain: " + pairs
+                        + ", but it is too little, or repeats too evenly, to be told from chance, which does as much in "
+                        + seldom(told.section()) + ".";
             case BY_DESK -> {
                 Unity.Desks desks = told.desks().orElseThrow();
                 yield "Each desk bowed as one, but not with the others: partners went the same way on "

@@ -43,8 +43,9 @@ class ReportPageTest extends OutputContract {
     @Test
     void summaryIsFourSentences() throws IOException {
         String lead = page(Fixtures.unified()).select(".lead").text();
-        String three = "8 players over 12 bars, 0:26.0 of video, meant to be bowed alike. Of 348 beats of all players that "
-                + "could be judged, 340 (98 %) went with the marking. Rehearse first: Bar 3 beat 1 to bar 4 beat 4 (0:05.0). ";
+        String three =
+                "8 players over 12 bars, 0:26.0 of video, meant to be bowed alike. Of 348 beats of all players that "
+                        + "could be judged, 340 (98 %) went with the marking. Rehearse first: Bar 3 beat 1 to bar 4 beat 4 (0:05.0). ";
         assertTrue(lead.startsWith(three), lead);
         assertTrue(lead.substring(three.length()).startsWith("Whether the section bowed as one or freely is"), lead);
     }
