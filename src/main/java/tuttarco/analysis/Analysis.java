@@ -14,6 +14,8 @@ import tuttarco.beats.TimedSpan;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
+import tuttarco.compare.Listening;
+import tuttarco.compare.UnityByShifts;
 import tuttarco.files.Cache;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -82,9 +84,11 @@ public final class Analysis {
         Comparison comparison = beats.isPresent()
                 ? Comparing.compare(read.readings(), beats.get(), marked, compareSettings)
                 : byLeader(take, read);
+        HeardLevel heard = HeardLevel.of(take.video());
         List<String> notes = new ArrayList<>();
         told.ifPresent(t -> notes.addAll(t.notes()));
         notes.addAll(read.notes());
+        heard.trouble().ifPresent(notes::add);
         return new AnalysedTake(
                 take,
                 read.clip(),
@@ -94,6 +98,8 @@ public final class Analysis {
                 read.bows(),
                 part,
                 comparison,
+                UnityByShifts.of(comparison),
+                heard.curve().map(level -> Listening.to(level, read.readings(), comparison.beats())),
                 fingerprints(take),
                 settings(),
                 programVersion,

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tuttarco.compare.Comparison;
+import tuttarco.compare.Evenness;
+import tuttarco.compare.Unity;
 import tuttarco.score.Part;
 import tuttarco.strokes.Bows;
 import tuttarco.strokes.Reading;
@@ -14,6 +16,7 @@ import tuttarco.video.ClipFacts;
 /**
  * Everything an output may show of one take.
  *
+ * @param evenness empty where the clip has no sound
  * @param sha256 of every input file by its role ({@code take}, {@code video}, {@code part}, {@code beats}), lower-case hex
  * @param settings the settings used, by name with unit
  * @param notes things to tell the reader, one sentence each: a truncated clip, players not seen, ...
@@ -27,6 +30,8 @@ public record AnalysedTake(
         List<Bows> bows,
         Optional<Part> part,
         Comparison comparison,
+        Unity unity,
+        Optional<Evenness> evenness,
         Map<String, String> sha256,
         Map<String, String> settings,
         String programVersion,

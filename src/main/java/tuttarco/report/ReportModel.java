@@ -11,6 +11,7 @@ public record ReportModel(
         List<String> summary,
         Rehearse rehearse,
         List<Figure> figures,
+        List<String> sound,
         List<PlayerPart> players,
         Sureness sureness,
         Facts facts) {

@@ -49,6 +49,7 @@ final class ReportWords {
                 summary(),
                 new ReportModel.Rehearse(free, judged() > 0, spots.inOrder()),
                 TakeCharts.ofSection(take).stream().map(ReportWords::figure).toList(),
+                take.evenness().map(EvennessWords::of).orElse(List.of()),
                 comparison.players().stream().map(this::player).toList(),
                 sureness(),
                 facts());
@@ -71,7 +72,7 @@ final class ReportWords {
         String where = spots.first()
                 .map(s -> (free ? "The largest stretch apart: " : "Rehearse first: ") + s + ".")
                 .orElse("No stretch apart from " + other + " was found.");
-        return List.of(who, how, where);
+        return List.of(who, how, where, UnityWords.of(take.unity(), unit));
     }
 
     private String length() {

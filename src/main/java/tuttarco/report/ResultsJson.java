@@ -91,6 +91,11 @@ public final class ResultsJson implements Output {
             writePlayers(take, json);
             writeReadings(take, json);
             writeComparison(take.comparison(), json);
+            UnityJson.write(take.unity(), json);
+            if (take.evenness().isPresent()) {
+                EvennessJson.write(
+                        take.evenness().get(), take.comparison().beats().beats(), json);
+            }
             json.writeEndObject();
         }
     }
@@ -273,7 +278,7 @@ public final class ResultsJson implements Output {
     }
 
     /** Six decimals at most: microseconds, far below what can be read from a picture. */
-    private static void number(String field, double value, JsonGenerator json) throws IOException {
+    static void number(String field, double value, JsonGenerator json) throws IOException {
         BigDecimal rounded =
                 BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
         json.writeFieldName(field);

@@ -9,8 +9,10 @@ import tuttarco.chart.BowingStrip;
 import tuttarco.chart.Chart;
 import tuttarco.chart.SectionByBeat;
 import tuttarco.chart.Spots;
+import tuttarco.chart.UnityDial;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
+import tuttarco.compare.Unity;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
 import tuttarco.tracks.ArmTrack;
@@ -37,6 +39,9 @@ final class TakeCharts {
         take.part().map(BowingStrip::new).ifPresent(charts::add);
         if (comparison.marked()) {
             charts.add(new AgreementByBar(comparison.bars(), comparison.beats()));
+        }
+        if (take.unity() instanceof Unity.Told told) {
+            charts.add(new UnityDial(told));
         }
         return List.copyOf(charts);
     }

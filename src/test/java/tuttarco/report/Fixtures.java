@@ -5,7 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tuttarco.chart.SectionFixture;
+import tuttarco.compare.BarEvenness;
+import tuttarco.compare.Evenness;
+import tuttarco.compare.UnityByShifts;
 import tuttarco.score.Bar;
 import tuttarco.score.Metre;
 import tuttarco.score.Part;
@@ -83,6 +87,15 @@ final class Fixtures {
                 : bow;
     }
 
+    private static final Evenness EVENNESS = new Evenness(
+            OptionalDouble.of(-23.5),
+            List.of(
+                    new BarEvenness("1", 0, OptionalDouble.of(-22), OptionalDouble.of(1.5), OptionalDouble.of(3.25), 4),
+                    new BarEvenness("2", 4, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), 0)),
+            4,
+            OptionalDouble.of(3.25),
+            OptionalDouble.empty());
+
     private static AnalysedTake take(SectionFixture section, boolean marked, Bowing bowing, String title) {
         Path file = Path.of("rehearsal.take.json");
         Take take = new Take(
@@ -105,6 +118,8 @@ final class Fixtures {
                 bows(section),
                 part,
                 section.comparison,
+                UnityByShifts.of(section.comparison),
+                Optional.of(EVENNESS),
                 Map.of("take", "0".repeat(64), "video", "ab".repeat(32)),
                 Map.of("switch_s", "0.15"),
                 "0.1.0",
