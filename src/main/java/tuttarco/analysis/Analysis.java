@@ -12,6 +12,7 @@ import tuttarco.beats.TimedSpan;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
+import tuttarco.compare.Togetherness;
 import tuttarco.files.Cache;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -88,6 +89,7 @@ public final class Analysis {
                 read.bows(),
                 part,
                 comparison,
+                Togetherness.of(comparison, read.bows(), compareSettings),
                 fingerprints(take),
                 settings(),
                 programVersion,

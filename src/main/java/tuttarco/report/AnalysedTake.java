@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tuttarco.compare.Comparison;
+import tuttarco.compare.Togetherness;
 import tuttarco.score.Part;
 import tuttarco.strokes.Bows;
 import tuttarco.strokes.Reading;
@@ -27,6 +28,7 @@ public record AnalysedTake(
         List<Bows> bows,
         Optional<Part> part,
         Comparison comparison,
+        Togetherness together,
         Map<String, String> sha256,
         Map<String, String> settings,
         String programVersion,

@@ -49,6 +49,10 @@ final class ReportWords {
                 summary(),
                 new ReportModel.Rehearse(free, judged() > 0, spots.inOrder()),
                 TakeCharts.ofSection(take).stream().map(ReportWords::figure).toList(),
+                new TogetherWords(take.together(), comparison).together(),
+                new ReportModel.Late(
+                        new LateWords(take.together().timing()).sentences(),
+                        TakeCharts.lagByPlayer(take).map(ReportWords::figure)),
                 comparison.players().stream().map(this::player).toList(),
                 sureness(),
                 facts());

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tuttarco.chart.SectionFixture;
+import tuttarco.compare.CompareSettings;
+import tuttarco.compare.Togetherness;
 import tuttarco.score.Bar;
 import tuttarco.score.Metre;
 import tuttarco.score.Part;
@@ -105,6 +107,7 @@ final class Fixtures {
                 bows(section),
                 part,
                 section.comparison,
+                Togetherness.of(section.comparison, bows(section), CompareSettings.DEFAULT),
                 Map.of("take", "0".repeat(64), "video", "ab".repeat(32)),
                 Map.of("switch_s", "0.15"),
                 "0.1.0",
