@@ -142,8 +142,9 @@ public final class LagByPlayer implements Chart {
 
     private static void annotate(XYPlot plot, int row, PlayerTiming player) {
         player.lag().ifPresent(l -> {
+            // the axis runs downwards
             XYBoxAnnotation unseen = new XYBoxAnnotation(
-                    -l.smallestMs(), row - 0.3, l.smallestMs(), row + 0.3, null, null, Look.PALETTE.rule());
+                    -l.smallestMs(), row + 0.3, l.smallestMs(), row - 0.3, null, null, Look.PALETTE.rule());
             plot.getRenderer().addAnnotation(unseen, Layer.BACKGROUND);
         });
         String said = said(player);
@@ -254,7 +255,8 @@ public final class LagByPlayer implements Chart {
         return signed(lag.intervalMs().low()) + " to " + signed(lag.intervalMs().high()) + " ms";
     }
 
-    private static String signed(double ms) {
+    /** {@code +12}, {@code −40} or {@code 0}. */
+    public static String signed(double ms) {
         long whole = Math.round(ms);
         return (whole > 0 ? "+" : whole < 0 ? "−" : "") + Math.abs(whole);
     }

@@ -59,4 +59,27 @@ final class LateWords {
     private static String notShown(List<Player> unclear) {
         return "Of " + Words.names(unclear) + " no lag can be told from chance and from the errors of reading.";
     }
+
+    /** About one player; nothing for whom the others are compared with. */
+    Optional<String> of(Player player) {
+        return timing.players().stream()
+                .filter(p -> p.player().equals(player))
+                .findFirst()
+                .map(LateWords::ofOne);
+    }
+
+    private static String ofOne(PlayerTiming player) {
+        return switch (player.claim()) {
+            case LATE, EARLY -> claimed(player).orElseThrow();
+            case NONE ->
+                "Not shown to change late or early"
+                        + player.lag()
+                                .map(l -> ": median " + LagByPlayer.signed(l.medianMs()) + " ms of "
+                                        + Words.count(player.changes(), "change") + ", where less than "
+                                        + Math.round(l.smallestMs()) + " ms could not be seen")
+                                .orElse("")
+                        + ".";
+            case TOO_FEW -> "Too few bow changes to say whether they come late or early: " + player.changes() + ".";
+        };
+    }
 }

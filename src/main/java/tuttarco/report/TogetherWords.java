@@ -42,10 +42,7 @@ final class TogetherWords {
         return new ReportModel.Together(
                 sentences(),
                 Stream.of(
-                                table(
-                                        "Desks and groups",
-                                        "Who",
-                                        s -> !(s instanceof Scope.InBar || s instanceof Scope.OfPlayer)),
+                                table("Desks and groups", "Who", TogetherWords::group),
                                 table("Bar by bar", "Bar", Scope.InBar.class::isInstance))
                         .filter(t -> !t.rows().isEmpty())
                         .toList(),
@@ -73,7 +70,16 @@ final class TogetherWords {
     }
 
     private static String sentence(Measure measure) {
-        return measure.metric().title() + ": " + figure(measure) + ", on " + measure.count() + ".";
+        return measure.metric().title() + ": " + figure(measure) + ", of "
+                + Words.count(
+                        measure.count(),
+                        measure.metric().counted(),
+                        plural(measure.metric().counted())) + ".";
+    }
+
+    /** {@code judged beats}, {@code beats read of all}: the word before a participle takes the ending. */
+    private static String plural(String counted) {
+        return counted.replaceFirst("(beat|change|look)", "$1s");
     }
 
     private static String figure(Measure measure) {
@@ -107,6 +113,10 @@ final class TogetherWords {
                 + ": " + said + String.format(Locale.ROOT, " (p = %.2f).", contrast.p());
     }
 
+    private static boolean group(Scope scope) {
+        return scope instanceof Scope.OfDesk || scope instanceof Scope.OfPlace || scope instanceof Scope.OfHalf;
+    }
+
     private static String name(Scope scope) {
         if (scope instanceof Scope.OfDesk of) {
             return "Desk " + of.desk();
@@ -117,7 +127,7 @@ final class TogetherWords {
         if (scope instanceof Scope.OfHalf of) {
             return of.front() ? "Front desks" : "Back desks";
         }
-        return scope instanceof Scope.Whole ? "All" : scope.name();
+        return scope.name();
     }
 
     /** One row a scope, one column a metric that has a value anywhere in them. */
