@@ -26,8 +26,7 @@ import tuttarco.strokes.Reading;
  * <p>A lag is claimed where three things hold: the signed-rank test says that the lags lie to one side, Holm's procedure
  * over all players seen often enough included; the median is at least one standard error of a single lag; and there are
  * changes enough to say so at all. The second guards against errors that all changes of a player share, which no number of
- * changes averages out: of 36 rendered players the median error of a player was up to 12 ms where the figures were large, and
- * up to 56 ms at 70 px.
+ * changes averages out; the method page tells how large they were.
  *
  * @param toLeader whether the lags are to the leader
  * @param players in section order, without the leader the lags are to
