@@ -15,6 +15,7 @@ import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Comparing;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Listening;
+import tuttarco.compare.Togetherness;
 import tuttarco.compare.UnityByShifts;
 import tuttarco.files.Cache;
 import tuttarco.files.InputBytes;
@@ -100,6 +101,7 @@ public final class Analysis {
                 comparison,
                 UnityByShifts.of(comparison),
                 heard.curve().map(level -> Listening.to(level, read.readings(), comparison.beats())),
+                Togetherness.of(comparison, read.bows(), compareSettings),
                 fingerprints(take),
                 settings(),
                 programVersion,

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Evenness;
+import tuttarco.compare.Togetherness;
 import tuttarco.compare.Unity;
 import tuttarco.score.Part;
 import tuttarco.strokes.Bows;
@@ -32,6 +33,7 @@ public record AnalysedTake(
         Comparison comparison,
         Unity unity,
         Optional<Evenness> evenness,
+        Togetherness together,
         Map<String, String> sha256,
         Map<String, String> settings,
         String programVersion,

@@ -24,6 +24,10 @@ public final class Charts implements Output {
         for (Chart chart : TakeCharts.ofSection(take)) {
             write(chart, charts);
         }
+        Optional<Chart> lags = TakeCharts.lagByPlayer(take);
+        if (lags.isPresent()) {
+            write(lags.get(), charts);
+        }
         for (Player player : take.comparison().players()) {
             Optional<BowMotion> motion = TakeCharts.ofPlayer(take, player);
             if (motion.isPresent()) {

@@ -15,6 +15,7 @@ public final class Outputs {
                 new BeatsCsv(),
                 new DivergencesCsv(),
                 new LagsCsv(),
+                new MetricsCsv(),
                 new ResultsJson());
     }
 }

@@ -12,6 +12,8 @@ public record ReportModel(
         Rehearse rehearse,
         List<Figure> figures,
         List<String> sound,
+        Together together,
+        Late late,
         List<PlayerPart> players,
         Sureness sureness,
         Facts facts) {
@@ -40,6 +42,16 @@ public record ReportModel(
      * @param svg an SVG element made by this program, safe to stand in the page
      */
     public record Figure(String key, String title, String help, String svg, ChartTable table) {}
+
+    /**
+     * How together the section was.
+     *
+     * @param terms what the figures mean
+     */
+    public record Together(List<String> sentences, List<ChartTable> tables, List<Fact> terms) {}
+
+    /** Who changes late or early; no figure where nobody could be compared. */
+    public record Late(List<String> sentences, Optional<Figure> figure) {}
 
     public record PlayerPart(
             String id, String label, String seat, List<String> sentences, List<Spot> spots, Optional<Figure> figure) {}

@@ -15,7 +15,6 @@ import tuttarco.chart.Words;
 import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
-import tuttarco.compare.Lag;
 import tuttarco.compare.Verdict;
 import tuttarco.seats.Player;
 import tuttarco.strokes.StrokeKind;
@@ -50,6 +49,10 @@ final class ReportWords {
                 new ReportModel.Rehearse(free, judged() > 0, spots.inOrder()),
                 TakeCharts.ofSection(take).stream().map(ReportWords::figure).toList(),
                 take.evenness().map(EvennessWords::of).orElse(List.of()),
+                new TogetherWords(take.together(), comparison).together(),
+                new ReportModel.Late(
+                        new LateWords(take.together().timing()).sentences(),
+                        TakeCharts.lagByPlayer(take).map(ReportWords::figure)),
                 comparison.players().stream().map(this::player).toList(),
                 sureness(),
                 facts());
@@ -140,26 +143,12 @@ final class ReportWords {
             sentences.add("Not judged: " + (unsure > 0 ? Words.count(unsure, unit) + " unsure" : "") + both
                     + (unseen > 0 ? Words.count(unseen, unit) + " not seen" : "") + ".");
         }
-        comparison.lags().stream()
-                .filter(l -> l.player().equals(player))
-                .findFirst()
-                .ifPresent(l -> sentences.add(lag(l)));
+        new LateWords(take.together().timing()).of(player).ifPresent(sentences::add);
         take.bows().stream()
                 .filter(b -> b.player().equals(player))
                 .flatMap(b -> BowWords.of(b).stream())
                 .forEach(sentences::add);
         return sentences;
-    }
-
-    private static String lag(Lag lag) {
-        if (lag.medianMs().isEmpty()) {
-            return "No bow change could be paired with one of the leader's.";
-        }
-        long ms = Math.round(lag.medianMs().get());
-        String when = ms == 0
-                ? "together with the leader's"
-                : Math.abs(ms) + " ms " + (ms > 0 ? "after" : "before") + " the leader's";
-        return "Bow changes " + when + " (median of " + Words.count(lag.changes(), "change") + ").";
     }
 
     private ReportModel.Sureness sureness() {

@@ -21,6 +21,11 @@ import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Lag;
+import tuttarco.compare.Measure;
+import tuttarco.compare.Metric;
+import tuttarco.compare.PlayerTiming;
+import tuttarco.compare.Scope;
+import tuttarco.compare.Togetherness;
 import tuttarco.files.OwnFiles;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Player;
@@ -96,6 +101,7 @@ public final class ResultsJson implements Output {
                 EvennessJson.write(
                         take.evenness().get(), take.comparison().beats().beats(), json);
             }
+            writeTogether(take.together(), json);
             json.writeEndObject();
         }
     }
@@ -228,6 +234,55 @@ public final class ResultsJson implements Output {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private static void writeTogether(Togetherness together, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("timing");
+        for (PlayerTiming timing : together.timing().players()) {
+            json.writeStartObject();
+            json.writeStringField("player", timing.player().label());
+            json.writeStringField("claim", timing.claim().word());
+            if (timing.lag().isPresent()) {
+                number("p", timing.lag().get().p(), json);
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("metrics");
+        for (Metric metric : Metric.values()) {
+            json.writeStartObject();
+            json.writeStringField("key", metric.key());
+            json.writeStringField("title", metric.title());
+            json.writeStringField("unit", metric.unit().word());
+            json.writeStringField("help", metric.help());
+            json.writeStringField("reference", metric.reference());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("measures");
+        for (Measure measure : together.measures()) {
+            writeMeasure(measure, json);
+        }
+        json.writeEndArray();
+    }
+
+    private static void writeMeasure(Measure measure, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("metric", measure.metric().key());
+        json.writeStringField("scope", measure.scope().sort());
+        json.writeStringField("name", measure.scope().name());
+        if (measure.scope() instanceof Scope.InBar bar) {
+            number("time_s", bar.startS(), json);
+        }
+        json.writeNumberField("count", measure.count());
+        if (measure.value().isPresent()) {
+            number("value", measure.value().get(), json);
+        }
+        if (measure.interval().isPresent()) {
+            number("low", measure.interval().get().low(), json);
+            number("high", measure.interval().get().high(), json);
+        }
+        json.writeEndObject();
     }
 
     private static void writeBeat(BeatReading reading, JsonGenerator json) throws IOException {

@@ -7,11 +7,13 @@ import tuttarco.chart.AgreementByBar;
 import tuttarco.chart.BowMotion;
 import tuttarco.chart.BowingStrip;
 import tuttarco.chart.Chart;
+import tuttarco.chart.LagByPlayer;
 import tuttarco.chart.SectionByBeat;
 import tuttarco.chart.Spots;
 import tuttarco.chart.UnityDial;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
+import tuttarco.compare.Timing;
 import tuttarco.compare.Unity;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
@@ -44,6 +46,12 @@ final class TakeCharts {
             charts.add(new UnityDial(told));
         }
         return List.copyOf(charts);
+    }
+
+    /** Empty where there is nobody whose changes could be compared. */
+    static Optional<Chart> lagByPlayer(AnalysedTake take) {
+        Timing timing = take.together().timing();
+        return timing.players().isEmpty() ? Optional.empty() : Optional.of(new LagByPlayer(timing));
     }
 
     /** A player's own chart, empty where the player has no track or no reading. */

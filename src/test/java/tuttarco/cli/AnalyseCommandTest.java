@@ -27,6 +27,7 @@ class AnalyseCommandTest {
             "beats.csv",
             "divergences.csv",
             "lags.csv",
+            "metrics.csv",
             "results.json");
     private static final String STROKES = "player,start_s,end_s,direction,confidence";
 

@@ -140,6 +140,24 @@ class CsvOutputsTest {
     }
 
     @Nested
+    class Metrics extends OutputContract {
+        @Override
+        Output output() {
+            return new MetricsCsv();
+        }
+
+        /** Of eight players 46 beats each, 16 are unseen, 4 unsure and 8 against. */
+        @Test
+        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+            List<String> lines = written(Fixtures.unified()).lines().toList();
+            assertEquals("metric,scope,name,time_s,count,value,low,high,unit", lines.get(0));
+            assertTrue(lines.get(1).startsWith("with-marking,take,,,348,0.977,0.9"), lines.get(1));
+            assertTrue(lines.contains("alpha,bar,1,1.0000,4,1.000,,,1"));
+            assertTrue(lines.contains("lag,player,Desk 4 inside,,0,,,,ms"), "what is not known is left empty");
+        }
+    }
+
+    @Nested
     class Divergences extends OutputContract {
         @Override
         Output output() {

@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import tuttarco.chart.SectionFixture;
 import tuttarco.compare.BarEvenness;
+import tuttarco.compare.CompareSettings;
 import tuttarco.compare.Evenness;
+import tuttarco.compare.Togetherness;
 import tuttarco.compare.UnityByShifts;
 import tuttarco.score.Bar;
 import tuttarco.score.Metre;
@@ -120,6 +122,7 @@ final class Fixtures {
                 section.comparison,
                 UnityByShifts.of(section.comparison),
                 Optional.of(EVENNESS),
+                Togetherness.of(section.comparison, bows(section), CompareSettings.DEFAULT),
                 Map.of("take", "0".repeat(64), "video", "ab".repeat(32)),
                 Map.of("switch_s", "0.15"),
                 "0.1.0",

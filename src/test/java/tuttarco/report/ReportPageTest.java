@@ -64,7 +64,8 @@ class ReportPageTest extends OutputContract {
         Document page = page(Fixtures.unified());
         assertEquals(8, page.select("#players article").size());
         assertEquals(
-                "With the marking on 38 of 46 judged beats. Bow changes 25 ms after the leader's (median of 40 changes). "
+                "With the marking on 38 of 46 judged beats. Not shown to change late or early: median +25 ms of 40 changes, "
+                        + "where less than 27 ms could not be seen. "
                         + "On average a stroke took 100 % of the bow of the longest one (46 strokes measured).",
                 page.select("#player-6 > p").get(1).text());
         assertTrue(page.select("#player-8").text().contains("Not judged: 16 beats not seen."));

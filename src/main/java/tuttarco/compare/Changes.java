@@ -1,0 +1,67 @@
+package tuttarco.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import tuttarco.beats.BeatMap;
+import tuttarco.seats.Player;
+import tuttarco.stats.Quantiles;
+import tuttarco.strokes.Reading;
+
+/**
+ * The section's bow changes: each one of the leader's, or without a leader of the player with the most, and who changed with
+ * it.
+ *
+ * @param changes in time order
+ */
+record Changes(List<Together> changes) {
+    private static final double MS_PER_S = 1000;
+
+    /** Of fewer others a median is not the section's. */
+    private static final int LEAST_OTHERS = 3;
+
+    /**
+     * A change made together.
+     *
+     * @param timeS when the one changed that all are paired with, seconds
+     * @param lagsMs how much later each player changed, by player; that one's is 0
+     */
+    record Together(double timeS, Map<Player, Double> lagsMs) {
+        /** How much later than the median of the others a player changed. */
+        Optional<Lag.Pair> toOthers(Player player) {
+            List<Double> othersMs = lagsMs.entrySet().stream()
+                    .filter(e -> !e.getKey().equals(player))
+                    .map(Map.Entry::getValue)
+                    .toList();
+            if (!lagsMs.containsKey(player) || othersMs.size() < LEAST_OTHERS) {
+                return Optional.empty();
+            }
+            double medianMs = Quantiles.median(othersMs);
+            return Optional.of(new Lag.Pair(timeS + medianMs / MS_PER_S, lagsMs.get(player) - medianMs));
+        }
+    }
+
+    static Changes of(BeatMap beats, List<Reading> section, CompareSettings settings) {
+        Optional<Reading> first = section.stream()
+                .max(Comparator.<Reading>comparingInt(r -> r.player().leader() ? 1 : 0)
+                        .thenComparingInt(r -> Change.in(r.strokes()).size()));
+        return first.map(f -> with(f, beats, section, settings)).orElse(new Changes(List.of()));
+    }
+
+    private static Changes with(Reading first, BeatMap beats, List<Reading> section, CompareSettings settings) {
+        Map<Double, Map<Player, Double>> byTime = new TreeMap<>();
+        for (Reading other : section) {
+            for (Lag.Pair pair : Lags.of(other, first, beats, settings).pairs()) {
+                byTime.computeIfAbsent(pair.leaderS(), t -> new LinkedHashMap<>())
+                        .put(other.player(), pair.lagMs());
+            }
+        }
+        List<Together> changes = new ArrayList<>();
+        byTime.forEach((timeS, lagsMs) -> changes.add(new Together(timeS, lagsMs)));
+        return new Changes(changes);
+    }
+}

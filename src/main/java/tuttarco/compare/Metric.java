@@ -1,0 +1,135 @@
+package tuttarco.compare;
+
+import java.util.Locale;
+
+/** Everything that is measured of a section, defined once: files, charts and pages take the words from here. */
+public enum Metric {
+    WITH_MARKING(
+            "With the marking",
+            Unit.SHARE,
+            "judged beat",
+            "Of the beats of all players that could be judged, the share bowed as marked.",
+            "interval: Wilson 1927, J. Am. Stat. Assoc. 22:209; beats are taken to be independent of each other"),
+    WITH_LEADER(
+            "With the leader",
+            Unit.SHARE,
+            "judged beat",
+            "Of the beats of all players but the leader that could be judged, the share bowed as the leader did.",
+            "interval: Wilson 1927, J. Am. Stat. Assoc. 22:209; beats are taken to be independent of each other"),
+    WITH_MAJORITY(
+            "With the majority",
+            Unit.SHARE,
+            "beat read",
+            "Of the beats of all players that were read as down or up, the share in the direction most of the section took. "
+                    + "Beats without a majority, or read of fewer than three players, don't count. Half of a large section "
+                    + "is with the majority by chance, and more of a small one.",
+            "interval: Wilson 1927, J. Am. Stat. Assoc. 22:209; beats are taken to be independent of each other"),
+    ALPHA(
+            "Agreement beyond chance",
+            Unit.NUMBER,
+            "beat read of two players or more",
+            "How far the players took the same direction on the same beat, beyond chance: 1 always, 0 as chance would have it, "
+                    + "below 0 less. Beats not read are left out player by player.",
+            "Krippendorff's alpha, nominal: Krippendorff 2011, Computing Krippendorff's Alpha-Reliability"),
+    KAPPA(
+            "Agreement beyond chance, beats read of all",
+            Unit.NUMBER,
+            "beat read of all",
+            "The same figure by another rule, on the beats that were read of every player only.",
+            "Fleiss' kappa: Fleiss 1971, Psychol. Bull. 76:378"),
+    CHANGE_SPREAD(
+            "Spread of changes",
+            Unit.MILLISECONDS,
+            "change seen of four players or more",
+            "How far apart the players change bow: the range that holds the middle half of them, median over the changes. "
+                    + "The errors of reading are in it.",
+            "interquartile range, type 7 of Hyndman & Fan 1996, Am. Stat. 50:361"),
+    PHASE_ORDER(
+            "Order of long strokes",
+            Unit.NUMBER,
+            "look",
+            "How closely the players are at the same point of the bow's way to and fro in strokes of half a second or more: 1 "
+                    + "all together, by chance about 0.9 over the square root of their number. Looked at four times a beat.",
+            "order parameter: Kuramoto 1984, Chemical Oscillations, Waves, and Turbulence; phase linear between changes"),
+    LAG(
+            "Lag",
+            Unit.MILLISECONDS,
+            "change",
+            "How much later than the leader's, or without a leader than the other players' median, a player's changes come; "
+                    + "median, negative where earlier.",
+            "interval: bootstrap of the median, Efron 1979, Ann. Stat. 7:1; changes are taken to be independent"),
+    LAG_SPREAD(
+            "Spread of lags",
+            Unit.MILLISECONDS,
+            "change",
+            "The range that holds the middle half of a player's lags.",
+            "interquartile range, type 7 of Hyndman & Fan 1996, Am. Stat. 50:361"),
+    SMALLEST_LAG(
+            "Smallest lag to be seen",
+            Unit.MILLISECONDS,
+            "change",
+            "One standard error of a single lag, which the spacing of the frames is part of: errors of reading may be the "
+                    + "same in all changes of a player, so nothing is claimed of less.",
+            "standard errors of the change times");
+
+    /** What a figure counts in. */
+    public enum Unit {
+        /** From 0 to 1. */
+        SHARE("share"),
+        MILLISECONDS("ms"),
+        NUMBER("1");
+
+        private final String word;
+
+        Unit(String word) {
+            this.word = word;
+        }
+
+        /** The unit as files name it; {@code 1} where there is none. */
+        public String word() {
+            return word;
+        }
+    }
+
+    private final String title;
+    private final Unit unit;
+    private final String counted;
+    private final String help;
+    private final String reference;
+
+    Metric(String title, Unit unit, String counted, String help, String reference) {
+        this.title = title;
+        this.unit = unit;
+        this.counted = counted;
+        this.help = help;
+        this.reference = reference;
+    }
+
+    /** The name in files: lower-case letters and hyphens. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public String title() {
+        return title;
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+
+    /** What a figure's count is of, in the singular. */
+    public String counted() {
+        return counted;
+    }
+
+    /** What it means and how to read it, in a sentence or more. */
+    public String help() {
+        return help;
+    }
+
+    /** Where the method comes from. */
+    public String reference() {
+        return reference;
+    }
+}
