@@ -41,8 +41,9 @@ final class SpotWords {
                         d.lastIndex(),
                         d.first(),
                         d.last(),
-                        List.of(player),
+                        d.departures().stream().filter(o -> o.player().equals(player)).toList(),
                         d.against(),
+                        d.standing(),
                         d.confidence()))
                 .map(this::spot)
                 .toList();

@@ -14,9 +14,11 @@ import tuttarco.bow.Instrument;
 import tuttarco.compare.BarAgreement;
 import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
+import tuttarco.compare.Departure;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Lag;
+import tuttarco.compare.Standing;
 import tuttarco.compare.Verdict;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Place;
@@ -178,7 +180,20 @@ public final class SectionFixture {
     }
 
     private static Divergence divergence(BeatMap map, int first, int last, List<Player> who, Against against) {
-        return new Divergence(first, last, map.beats().get(first), map.beats().get(last), who, against, 0.93);
+        Departure.Back back = last + 1 < map.beats().size()
+                ? new Departure.BackAt(last + 1, Departure.Way.RETAKE)
+                : new Departure.NotSeenBack();
+        List<Departure> departures =
+                who.stream().map(p -> new Departure(p, first, last, 0.93, back)).toList();
+        return new Divergence(
+                first,
+                last,
+                map.beats().get(first),
+                map.beats().get(last),
+                departures,
+                against,
+                Standing.TURNED,
+                0.93);
     }
 
     private static StrokeKind unifiedPlay(int player, int beat) {
