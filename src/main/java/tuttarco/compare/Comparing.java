@@ -100,7 +100,11 @@ public final class Comparing {
 
     /** One player: the strokes with the delay to what was due taken off, and what was done on each beat. */
     private record Compared(
-            Player player, List<Stroke> inTime, List<Played> played, List<Judgement> toMarking, List<Judgement> toLeader) {}
+            Player player,
+            List<Stroke> inTime,
+            List<Played> played,
+            List<Judgement> toMarking,
+            List<Judgement> toLeader) {}
 
     private Compared compared(Reading reading) {
         Optional<Reference> other = reading.player().leader() ? Optional.empty() : leading;
@@ -214,6 +218,9 @@ public final class Comparing {
 
     private List<Departure> departures(
             Compared player, Reference reference, List<Judgement> judgements, Standings standings, Standing standing) {
+        if (!Divergences.enough(judgements)) {
+            return List.of();
+        }
         FindingBack back = new FindingBack(beats, reference, player.inTime());
         return Divergences.of(
                 player.player(),

@@ -26,6 +26,11 @@ final class Divergences {
 
     private Divergences() {}
 
+    /** Whether a player could be judged on enough beats of the take to say anything. */
+    static boolean enough(List<Judgement> beats) {
+        return beats.stream().filter(b -> b.confidence().isPresent()).count() >= Comparison.LEAST_JUDGED_BEATS;
+    }
+
     /** How a stretch of somebody's ended after a beat. */
     interface Ending {
         Back after(int lastIndex);

@@ -41,7 +41,10 @@ class ReadingErrorsTest {
                         .readings();
                 for (Reading reading : readings) {
                     Path truth = folder.resolve(scene.name() + ".truth.csv");
-                    lines(scene.name(), reading, TruthSpan.read(truth, reading.player().label()))
+                    lines(
+                                    scene.name(),
+                                    reading,
+                                    TruthSpan.read(truth, reading.player().label()))
                             .forEach(System.out::println);
                     players++;
                 }

@@ -149,6 +149,17 @@ public final class SectionFixture {
                 List.of(all));
     }
 
+    /** Four players, all but the first turned in bar 3 of six. */
+    public static SectionFixture mostTurned() {
+        List<Player> players = players(4, true);
+        return new SectionFixture(
+                players,
+                24,
+                true,
+                (p, b) -> StrokeKind.of(p > 0 && b / 4 == 2 ? straight(b).opposite() : straight(b)),
+                List.of(divergence(beats(24), 8, 11, players.subList(1, 4), Against.MARKING)));
+    }
+
     public static SectionFixture nothingSeen() {
         return new SectionFixture(players(8, true), 48, true, (p, b) -> StrokeKind.UNSEEN, List.of());
     }
@@ -186,14 +197,7 @@ public final class SectionFixture {
         List<Departure> departures =
                 who.stream().map(p -> new Departure(p, first, last, 0.93, back)).toList();
         return new Divergence(
-                first,
-                last,
-                map.beats().get(first),
-                map.beats().get(last),
-                departures,
-                against,
-                Standing.TURNED,
-                0.93);
+                first, last, map.beats().get(first), map.beats().get(last), departures, against, Standing.TURNED, 0.93);
     }
 
     private static StrokeKind unifiedPlay(int player, int beat) {

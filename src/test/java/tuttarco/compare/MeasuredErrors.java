@@ -49,7 +49,8 @@ record MeasuredErrors(String source, double changeErrorS, List<Stretch> stretche
             for (CSVRecord row : rows) {
                 double changeErrorS = Double.parseDouble(row.get("change_error_ms")) / 1000;
                 players.computeIfAbsent(
-                                row.get("source"), source -> new MeasuredErrors(source, changeErrorS, new ArrayList<>()))
+                                row.get("source"),
+                                source -> new MeasuredErrors(source, changeErrorS, new ArrayList<>()))
                         .stretches()
                         .add(stretch(row));
             }

@@ -56,8 +56,7 @@ record SimulatedPlayer(Player player, List<Beats> turned, double lagS, boolean f
 
     /** What would be read of it, with the errors of one of those measured. */
     Reading read(Passage passage, List<MeasuredErrors> errors, Random random) {
-        return Bows.reading(
-                player, errors.get(random.nextInt(errors.size())).on(played(passage, random), random));
+        return Bows.reading(player, errors.get(random.nextInt(errors.size())).on(played(passage, random), random));
     }
 
     /** Strokes of a quarter second to two seconds, at random, through rests too. */
