@@ -19,8 +19,8 @@ import tuttarco.strokes.StrokeKind;
 
 /**
  * How one measured player's reading went wrong, stretch by stretch: laid on strokes that were played otherwise, it makes them
- * a reading with errors of the same rate, length and confidence. Read from {@code reading-errors.csv}, whose lines {@code
- * ReadingErrorsTest} prints.
+ * a reading with errors of the same rate, length and confidence. Read from files
+ * whose lines {@code ReadingErrorsTest} prints.
  *
  * <p>Reference: H. R. Kuensch, The jackknife and the bootstrap for general stationary observations, Ann. Stat. 17 (1989)
  * 1217: blocks keep what hangs together in time.
@@ -36,7 +36,17 @@ record MeasuredErrors(String source, double changeErrorS, List<Stretch> stretche
      */
     private record Stretch(double lengthS, boolean wrong, Optional<StrokeKind> what, double confidence) {}
 
-    static List<MeasuredErrors> all() {
+    /** Of the players of rendered scenes. */
+    static List<MeasuredErrors> rendered() {
+        return in("reading-errors.csv");
+    }
+
+    /** Of the two players of real clips, 16 s in all. */
+    static List<MeasuredErrors> real() {
+        return in("reading-errors-real.csv");
+    }
+
+    private static List<MeasuredErrors> in(String file) {
         Map<String, MeasuredErrors> players = new LinkedHashMap<>();
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
@@ -44,7 +54,7 @@ record MeasuredErrors(String source, double changeErrorS, List<Stretch> stretche
                 .setSkipHeaderRecord(true)
                 .get();
         try (CSVParser rows = format.parse(new InputStreamReader(
-                Objects.requireNonNull(MeasuredErrors.class.getResourceAsStream("reading-errors.csv")),
+                Objects.requireNonNull(MeasuredErrors.class.getResourceAsStream(file)),
                 StandardCharsets.UTF_8))) {
             for (CSVRecord row : rows) {
                 double changeErrorS = Double.parseDouble(row.get("change_error_ms")) / 1000;
