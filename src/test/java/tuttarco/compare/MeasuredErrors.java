@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,8 +20,8 @@ import tuttarco.strokes.StrokeKind;
 
 /**
  * How one measured player's reading went wrong, stretch by stretch: laid on strokes that were played otherwise, it makes them
- * a reading with errors of the same rate, length and confidence. Read from files
- * whose lines {@code ReadingErrorsTest} prints.
+ * a reading with errors of the same rate, length and confidence. Read from files whose lines
+ * {@code ReadingErrorsTest} prints.
  *
  * <p>Reference: H. R. Kuensch, The jackknife and the bootstrap for general stationary observations, Ann. Stat. 17 (1989)
  * 1217: blocks keep what hangs together in time.
@@ -54,8 +55,7 @@ record MeasuredErrors(String source, double changeErrorS, List<Stretch> stretche
                 .setSkipHeaderRecord(true)
                 .get();
         try (CSVParser rows = format.parse(new InputStreamReader(
-                Objects.requireNonNull(MeasuredErrors.class.getResourceAsStream(file)),
-                StandardCharsets.UTF_8))) {
+                Objects.requireNonNull(MeasuredErrors.class.getResourceAsStream(file)), StandardCharsets.UTF_8))) {
             for (CSVRecord row : rows) {
                 double changeErrorS = Double.parseDouble(row.get("change_error_ms")) / 1000;
                 players.computeIfAbsent(
@@ -76,7 +76,7 @@ record MeasuredErrors(String source, double changeErrorS, List<Stretch> stretche
         return new Stretch(
                 Double.parseDouble(row.get("seconds")),
                 what.equals("wrong"),
-                directed ? Optional.empty() : Optional.of(StrokeKind.valueOf(what.toUpperCase(java.util.Locale.ROOT))),
+                directed ? Optional.empty() : Optional.of(StrokeKind.valueOf(what.toUpperCase(Locale.ROOT))),
                 Double.parseDouble(row.get("confidence")));
     }
 

@@ -100,10 +100,10 @@ class OperatingCurvesTest {
         for (int i = 0; i < passages; i++) {
             Passage passage = Passage.random(random);
             int first = bowed(passage, 8, random);
-            SimulatedPlayer outside =
-                    SimulatedPlayer.with(Bows.player("o", 2, Place.OUTSIDE, false)).turned(first, first + 7);
-            SimulatedPlayer inside =
-                    SimulatedPlayer.with(Bows.player("i", 2, Place.INSIDE, false)).following(outside, 3);
+            SimulatedPlayer outside = SimulatedPlayer.with(Bows.player("o", 2, Place.OUTSIDE, false))
+                    .turned(first, first + 7);
+            SimulatedPlayer inside = SimulatedPlayer.with(Bows.player("i", 2, Place.INSIDE, false))
+                    .following(outside, 3);
             List<Spot.Followed> followed = RehearsalList.of(Comparing.compare(
                             List.of(outside.read(passage, RENDERED, random), inside.read(passage, RENDERED, random)),
                             passage.beats(),
@@ -117,7 +117,7 @@ class OperatingCurvesTest {
         assertTrue(told >= 0.85 * passages, "told: " + told);
     }
 
-    /** Who bows freely for half a minute is called free rather than turned, in 69 passages of 100 as measured. */
+    /** Who bows freely for half a minute is called free rather than turned, in 64 passages of 100 as measured. */
     @Test
     void whoBowsFreelyIsNotCalledTurned() {
         Random random = new Random(4);
@@ -126,7 +126,9 @@ class OperatingCurvesTest {
         for (int i = 0; i < passages; i++) {
             Passage passage = Passage.random(random);
             Comparison comparison = Comparing.compare(
-                    List.of(SimulatedPlayer.with(Bows.player("f")).bowingFreely().read(passage, RENDERED, random)),
+                    List.of(SimulatedPlayer.with(Bows.player("f"))
+                            .bowingFreely()
+                            .read(passage, RENDERED, random)),
                     passage.beats(),
                     passage.marking(),
                     CompareSettings.DEFAULT);
