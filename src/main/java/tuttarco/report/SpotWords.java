@@ -25,6 +25,8 @@ import tuttarco.seats.Player;
 
 /** Spots in the words of a rehearsal. */
 final class SpotWords {
+    private static final double MOST_SURE = 0.99;
+
     private final Comparison comparison;
     private final BeatMap beats;
 
@@ -62,7 +64,12 @@ final class SpotWords {
                 Words.clock(first.timeS()),
                 who(spot.players()),
                 String.join("; ", what),
-                Words.percent(spot.confidence()) + " sure");
+                sure(spot.confidence()));
+    }
+
+    /** No reading is ever quite sure. */
+    private static String sure(double confidence) {
+        return (confidence > MOST_SURE ? "over " + Words.percent(MOST_SURE) : Words.percent(confidence)) + " sure";
     }
 
     private static String did(Spot spot) {
