@@ -104,7 +104,7 @@ class HouseTest {
             .whereLayer("take")
             .mayOnlyAccessLayers("bow", "files", "score", "seats", "beats")
             .whereLayer("compare")
-            .mayOnlyAccessLayers("bow", "sound", "stats", "seats", "strokes", "score", "beats")
+            .mayOnlyAccessLayers("bow", "signal", "sound", "stats", "seats", "strokes", "score", "beats")
             .whereLayer("chart")
             .mayOnlyAccessLayers(
                     "bow", "files", "stats", "seats", "tracks", "strokes", "score", "beats", "take", "compare")

@@ -8,6 +8,7 @@ package tuttarco.compare;
  * @param judgedShare least share of a beat's time that must be read as down or up for a verdict
  * @param leastAgainstS least time a beat must be bowed the other way to count as against
  * @param leastBeats least number of beats against that make a divergence
+ * @param leastCertainty least probability that somebody is turned, on each beat of a divergence
  * @param longestDelayS longest delay, either way, that is taken for lateness rather than for turned bowing
  * @param longestLagS longest lag to the leader that is looked for, either way
  * @param level confidence level of the agreement intervals
@@ -18,6 +19,7 @@ public record CompareSettings(
         double judgedShare,
         double leastAgainstS,
         int leastBeats,
+        double leastCertainty,
         double longestDelayS,
         double longestLagS,
         double level) {
@@ -25,8 +27,9 @@ public record CompareSettings(
      * Changes within 100 ms pass as together (common practice, no source) and at most half of a short stroke goes
      * unjudged; the rest was chosen on random passages: half a beat read, 80 ms against (over two frames at 30 a second),
      * two beats (a single beat is as likely a misreading), 200 ms late, 400 ms of lag, and the usual 95 %.
+     * The least certainty comes from the operating curves in the method page.
      */
-    public static final CompareSettings DEFAULT = new CompareSettings(0.1, 0.25, 0.5, 0.08, 2, 0.2, 0.4, 0.95);
+    public static final CompareSettings DEFAULT = new CompareSettings(0.1, 0.25, 0.5, 0.08, 2, 0.1, 0.2, 0.4, 0.95);
 
     public CompareSettings {
         if (!(toleranceS >= 0 && toleranceS <= 1)) {
@@ -43,6 +46,9 @@ public record CompareSettings(
         }
         if (leastBeats < 1) {
             throw new IllegalArgumentException("a divergence has at least one beat, not " + leastBeats);
+        }
+        if (!(leastCertainty >= 0 && leastCertainty < 1)) {
+            throw new IllegalArgumentException("the least certainty lies in 0 to 1, not " + leastCertainty);
         }
         if (!(longestDelayS >= 0 && longestDelayS <= 2) || !(longestLagS >= 0 && longestLagS <= 2)) {
             throw new IllegalArgumentException(

@@ -98,16 +98,28 @@ public final class Comparing {
                 lags(section));
     }
 
-    /** One player: the strokes with the delay to what was due taken off, and a judgement a beat. */
-    private record Compared(Player player, List<Stroke> inTime, List<Judgement> toMarking, List<Judgement> toLeader) {}
+    /** One player: the strokes with the delay to what was due taken off, and what was done on each beat. */
+    private record Compared(
+            Player player,
+            List<Stroke> inTime,
+            List<Played> played,
+            List<Judgement> toMarking,
+            List<Judgement> toLeader) {}
 
     private Compared compared(Reading reading) {
         Optional<Reference> other = reading.player().leader() ? Optional.empty() : leading;
         List<Stroke> inTime = inTime(reading, due);
         List<Judgement> toMarking = judged(inTime, marking);
         List<Judgement> toLeader = judged(inTime(reading, other), other);
+        List<Played> played = IntStream.range(0, beats.beats().size())
+                .mapToObj(i -> played(inTime, i))
+                .toList();
         return new Compared(
-                reading.player(), inTime, toMarking, marking.isEmpty() ? toLeader : whereMarked(toMarking, toLeader));
+                reading.player(),
+                inTime,
+                played,
+                toMarking,
+                marking.isEmpty() ? toLeader : whereMarked(toMarking, toLeader));
     }
 
     /** Where the part rests, a bow that is set anew is nobody's business: not the leader's either. */
@@ -132,6 +144,15 @@ public final class Comparing {
                 .toList();
     }
 
+    /** What was done for most of the time that was due to be bowed. */
+    private Played played(List<Stroke> inTime, int index) {
+        double startS = startS(index);
+        double endS = beats.endS(index);
+        return due.flatMap(d -> Played.firstIn(d.strokes(), startS, endS))
+                .map(m -> Played.most(inTime, Math.max(startS, m.startS()), Math.min(endS, m.endS())))
+                .orElseGet(() -> Played.most(inTime, startS, endS));
+    }
+
     private List<BeatReading> beatReadings(Compared player) {
         return IntStream.range(0, beats.beats().size())
                 .mapToObj(i -> beatReading(player, i))
@@ -142,9 +163,7 @@ public final class Comparing {
         double startS = startS(index);
         double endS = beats.endS(index);
         Optional<Stroke> marked = marking.flatMap(m -> Played.firstIn(m.strokes(), startS, endS));
-        Played played = due.flatMap(d -> Played.firstIn(d.strokes(), startS, endS))
-                .map(m -> Played.most(player.inTime(), Math.max(startS, m.startS()), Math.min(endS, m.endS())))
-                .orElseGet(() -> Played.most(player.inTime(), startS, endS));
+        Played played = player.played().get(index);
         Judgement judgement = player.toMarking().get(index);
         return new BeatReading(
                 player.player(),
@@ -159,8 +178,8 @@ public final class Comparing {
 
     private List<Divergence> divergences(List<Compared> compared) {
         return Stream.of(
-                        divergences(compared, Compared::toMarking, Against.MARKING),
-                        divergences(compared, Compared::toLeader, Against.LEADER))
+                        divergences(compared, marking, Compared::toMarking, Against.MARKING),
+                        divergences(compared, leading, Compared::toLeader, Against.LEADER))
                 .flatMap(List::stream)
                 .sorted(Comparator.comparingInt(Divergence::firstIndex)
                         .thenComparing(Divergence::against)
@@ -169,15 +188,47 @@ public final class Comparing {
     }
 
     private List<Divergence> divergences(
-            List<Compared> compared, Function<Compared, List<Judgement>> judgements, Against against) {
+            List<Compared> compared,
+            Optional<Reference> reference,
+            Function<Compared, List<Judgement>> judgements,
+            Against against) {
+        if (reference.isEmpty()) {
+            return List.of();
+        }
         List<Divergence> divergences = new ArrayList<>();
         for (Run run : beats.runs()) {
-            List<Divergences.Stretch> stretches = compared.stream()
-                    .flatMap(c -> Divergences.of(c.player(), judgements.apply(c), run, settings.leastBeats()).stream())
+            List<Standings> standings = compared.stream()
+                    .map(c -> Standings.of(judgements.apply(c), c.played(), run))
                     .toList();
-            divergences.addAll(Divergences.joined(stretches, beats, against));
+            for (Standing standing : List.of(Standing.TURNED, Standing.FREE)) {
+                List<Departure> departures = IntStream.range(0, compared.size())
+                        .mapToObj(i -> departures(
+                                compared.get(i),
+                                reference.get(),
+                                judgements.apply(compared.get(i)),
+                                standings.get(i),
+                                standing))
+                        .flatMap(List::stream)
+                        .toList();
+                divergences.addAll(Divergences.joined(departures, beats, against, standing));
+            }
         }
         return divergences;
+    }
+
+    private List<Departure> departures(
+            Compared player, Reference reference, List<Judgement> judgements, Standings standings, Standing standing) {
+        if (!Divergences.enough(judgements)) {
+            return List.of();
+        }
+        FindingBack back = new FindingBack(beats, reference, player.inTime());
+        return Divergences.of(
+                player.player(),
+                judgements,
+                standings,
+                standing,
+                settings,
+                last -> back.after(last, judgements, standings));
     }
 
     private List<Lag> lags(List<Reading> section) {

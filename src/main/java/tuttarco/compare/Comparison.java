@@ -20,6 +20,9 @@ public record Comparison(
         List<BarAgreement> bars,
         List<Divergence> divergences,
         List<Lag> lags) {
+    /** Of somebody who could be judged on fewer beats of the take no stretch is claimed (chosen). */
+    public static final int LEAST_JUDGED_BEATS = 4;
+
     public Comparison {
         players = List.copyOf(players);
         beatReadings = beatReadings.stream().map(List::copyOf).toList();

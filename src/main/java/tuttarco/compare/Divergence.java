@@ -5,10 +5,11 @@ import tuttarco.beats.Beat;
 import tuttarco.seats.Player;
 
 /**
- * A contiguous stretch in which players bowed against the marking or against the leader.
+ * A contiguous stretch in which players left the marking or the leader together.
  *
  * @param firstIndex index of the first beat in the beat map; {@code lastIndex} the last one, inclusive
- * @param players in section order, at least one
+ * @param departures what each of the players did, in section order, at least one
+ * @param standing turned, or free
  * @param confidence how sure it is that this really happened, 0 to 1
  */
 public record Divergence(
@@ -16,8 +17,9 @@ public record Divergence(
         int lastIndex,
         Beat first,
         Beat last,
-        List<Player> players,
+        List<Departure> departures,
         Against against,
+        Standing standing,
         double confidence) {
     /** What was left. */
     public enum Against {
@@ -30,13 +32,18 @@ public record Divergence(
     }
 
     public Divergence {
-        players = List.copyOf(players);
-        if (players.isEmpty()) {
+        departures = List.copyOf(departures);
+        if (departures.isEmpty()) {
             throw new IllegalArgumentException("a divergence is somebody's");
         }
         if (lastIndex < firstIndex) {
             throw new IllegalArgumentException("a divergence ends after it starts");
         }
+    }
+
+    /** In section order. */
+    public List<Player> players() {
+        return departures.stream().map(Departure::player).toList();
     }
 
     public int beatCount() {

@@ -5,13 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.Run;
+import tuttarco.compare.Departure.Back;
 import tuttarco.seats.Player;
 
 /**
- * Stretches of beats against. Within a stretch a single beat that could not be judged, or a rest, is passed over; a beat with
- * the others ends it, unless it stands alone between two stretches: somebody who is turned does not turn back for one beat, but
- * one beat is easily misread. First and last are beats really judged against, and a stretch needs
- * {@link CompareSettings#leastBeats()} of those. Its confidence is the mean of theirs.
+ * Stretches in which a player is taken to have been turned, or free ({@link Standings#taken}). First and last are beats really judged against, and a stretch needs {@link
+ * CompareSettings#leastBeats()} of those. Somebody who is turned is not thought so over more than one beat in a row that could
+ * not be judged, or a rest: there the stretch is cut. Its confidence is the mean probability over the beats judged against.
  *
  * <p>Players who left at the same time, first and last beats no more than one apart, share one divergence: its first and
  * last beat are the medians of theirs (the wider where two are in the middle), its confidence the mean.
@@ -26,73 +26,81 @@ final class Divergences {
 
     private Divergences() {}
 
-    /** One player's stretch; indices of the first and last beat, both against. */
-    record Stretch(Player player, int first, int last, double confidence) {
-        /** This stretch and a later one as one; the confidence is the mean over their beats. */
-        Stretch upTo(Stretch later) {
-            int own = last - first + 1;
-            int others = later.last - later.first + 1;
-            double mean = (own * confidence + others * later.confidence) / (own + others);
-            return new Stretch(player, first, later.last, mean);
-        }
-
-        boolean sameTime(Stretch other) {
-            return Math.abs(first - other.first) <= SAME_WITHIN_BEATS
-                    && Math.abs(last - other.last) <= SAME_WITHIN_BEATS;
-        }
+    /** Whether a player could be judged on enough beats of the take to say anything. */
+    static boolean enough(List<Judgement> beats) {
+        return beats.stream().filter(b -> b.confidence().isPresent()).count() >= Comparison.LEAST_JUDGED_BEATS;
     }
 
-    /** One player's stretches within a run; judgements of all beats of the map. */
-    static List<Stretch> of(Player player, List<Judgement> beats, Run within, int leastBeats) {
-        List<Stretch> stretches = new ArrayList<>();
-        List<Integer> run = new ArrayList<>();
-        for (int i = within.firstIndex(); i <= within.lastIndex(); i++) {
-            Verdict verdict = beats.get(i).verdict();
-            boolean tooFar = !run.isEmpty() && i - run.get(run.size() - 1) > LONGEST_DOUBT_BEATS + 1;
-            if (verdict == Verdict.WITH || tooFar) {
-                close(player, run, beats, leastBeats, stretches);
-                run.clear();
-            }
-            if (verdict == Verdict.AGAINST) {
-                run.add(i);
-            }
-        }
-        close(player, run, beats, leastBeats, stretches);
-        return stretches;
+    /** How a stretch of somebody's ended after a beat. */
+    interface Ending {
+        Back after(int lastIndex);
     }
 
-    private static void close(
-            Player player, List<Integer> run, List<Judgement> beats, int leastBeats, List<Stretch> to) {
-        if (run.size() < leastBeats) {
-            return;
+    /** One player's stretches of one standing within a run; judgements of all beats of the map. */
+    static List<Departure> of(
+            Player player,
+            List<Judgement> beats,
+            Standings standings,
+            Standing standing,
+            CompareSettings settings,
+            Ending ending) {
+        Run run = standings.run();
+        List<Departure> departures = new ArrayList<>();
+        List<Integer> against = new ArrayList<>();
+        int doubts = 0;
+        for (int i = run.firstIndex(); i <= run.lastIndex() + 1; i++) {
+            boolean there = i <= run.lastIndex() && standings.taken(standing, i, settings.leastCertainty());
+            boolean judged = there && beats.get(i).confidence().isPresent();
+            doubts = judged ? 0 : doubts + 1;
+            boolean tooLong = standing == Standing.TURNED && doubts > LONGEST_DOUBT_BEATS;
+            if (!there || tooLong) {
+                if (against.size() >= settings.leastBeats()) {
+                    departures.add(departure(player, against, standings, standing, ending));
+                }
+                against.clear();
+            }
+            if (there && beats.get(i).verdict() == Verdict.AGAINST) {
+                against.add(i);
+            }
         }
-        double confidence = run.stream()
-                .mapToDouble(i -> beats.get(i).confidence().orElseThrow())
+        return departures;
+    }
+
+    private static Departure departure(
+            Player player, List<Integer> against, Standings standings, Standing standing, Ending ending) {
+        double confidence = against.stream()
+                .mapToDouble(i -> standings.chance(standing, i))
                 .average()
                 .orElseThrow();
-        Stretch stretch = new Stretch(player, run.get(0), run.get(run.size() - 1), confidence);
-        boolean goesOn =
-                !to.isEmpty() && stretch.first() - to.get(to.size() - 1).last() == LONGEST_DOUBT_BEATS + 1;
-        to.add(goesOn ? to.remove(to.size() - 1).upTo(stretch) : stretch);
+        int last = against.get(against.size() - 1);
+        return new Departure(player, against.get(0), last, Math.min(1, confidence), ending.after(last));
     }
 
-    /** Joins what players did together within a run; {@code stretches} come, and players leave, in section order. */
-    static List<Divergence> joined(List<Stretch> stretches, BeatMap beats, Divergence.Against against) {
-        List<List<Stretch>> groups = new ArrayList<>();
-        stretches.stream()
-                .sorted(Comparator.comparingInt(Stretch::first))
-                .forEach(s -> groups.stream()
-                        .filter(g -> g.get(0).sameTime(s))
+    /** Joins what players did together within a run; departures come, and players leave, in section order. */
+    static List<Divergence> joined(
+            List<Departure> departures, BeatMap beats, Divergence.Against against, Standing standing) {
+        List<List<Departure>> groups = new ArrayList<>();
+        departures.stream()
+                .sorted(Comparator.comparingInt(Departure::firstIndex))
+                .forEach(d -> groups.stream()
+                        .filter(g -> sameTime(g.get(0), d))
                         .findFirst()
-                        .ifPresentOrElse(g -> g.add(s), () -> groups.add(new ArrayList<>(List.of(s)))));
+                        .ifPresentOrElse(g -> g.add(d), () -> groups.add(new ArrayList<>(List.of(d)))));
         return groups.stream()
-                .map(g -> divergence(stretches.stream().filter(g::contains).toList(), beats, against))
+                .map(g -> divergence(departures.stream().filter(g::contains).toList(), beats, against, standing))
                 .toList();
     }
 
-    private static Divergence divergence(List<Stretch> group, BeatMap beats, Divergence.Against against) {
-        List<Integer> firsts = group.stream().map(Stretch::first).sorted().toList();
-        List<Integer> lasts = group.stream().map(Stretch::last).sorted().toList();
+    private static boolean sameTime(Departure a, Departure b) {
+        return Math.abs(a.firstIndex() - b.firstIndex()) <= SAME_WITHIN_BEATS
+                && Math.abs(a.lastIndex() - b.lastIndex()) <= SAME_WITHIN_BEATS;
+    }
+
+    private static Divergence divergence(
+            List<Departure> group, BeatMap beats, Divergence.Against against, Standing standing) {
+        List<Integer> firsts =
+                group.stream().map(Departure::firstIndex).sorted().toList();
+        List<Integer> lasts = group.stream().map(Departure::lastIndex).sorted().toList();
         int first = firsts.get((firsts.size() - 1) / 2);
         int last = lasts.get(lasts.size() / 2);
         return new Divergence(
@@ -100,8 +108,9 @@ final class Divergences {
                 last,
                 beats.beats().get(first),
                 beats.beats().get(last),
-                group.stream().map(Stretch::player).toList(),
+                group,
                 against,
-                group.stream().mapToDouble(Stretch::confidence).average().orElseThrow());
+                standing,
+                group.stream().mapToDouble(Departure::confidence).average().orElseThrow());
     }
 }

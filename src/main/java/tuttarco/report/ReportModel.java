@@ -26,7 +26,14 @@ public record ReportModel(
      */
     public record Head(String title, String css, String policy, boolean free, String reference) {}
 
-    public record Rehearse(boolean free, boolean judged, List<Spot> spots) {}
+    /**
+     * Where to work first.
+     *
+     * @param candidates bars in which the marking may be the trouble, a sentence each
+     * @param unsaid what this take can't tell, a sentence each
+     */
+    public record Rehearse(
+            boolean free, boolean judged, List<Spot> spots, List<String> candidates, List<String> unsaid) {}
 
     /**
      * A stretch in which players went apart.

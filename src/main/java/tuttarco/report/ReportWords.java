@@ -46,7 +46,8 @@ final class ReportWords {
                 new ReportModel.Head(take.take().title(), style.css(), style.policy(), free, other),
                 take.notes(),
                 summary(),
-                new ReportModel.Rehearse(free, judged() > 0, spots.inOrder()),
+                new ReportModel.Rehearse(
+                        free, judged() > 0, spots.inOrder(), free ? List.of() : spots.candidates(), unsaid()),
                 TakeCharts.ofSection(take).stream().map(ReportWords::figure).toList(),
                 take.evenness().map(EvennessWords::of).orElse(List.of()),
                 new TogetherWords(take.together(), comparison).together(),
@@ -76,6 +77,21 @@ final class ReportWords {
                 .map(s -> (free ? "The largest stretch apart: " : "Rehearse first: ") + s + ".")
                 .orElse("No stretch apart from " + other + " was found.");
         return List.of(who, how, where, UnityWords.of(take.unity(), unit));
+    }
+
+    /** What can't be told from this take, whatever was played. */
+    private List<String> unsaid() {
+        List<String> unsaid = new ArrayList<>();
+        if (reference == Against.LEADER) {
+            unsaid.add("Nothing is marked, so nothing can be said of the marking.");
+        }
+        if (comparison.players().stream().noneMatch(Player::leader)) {
+            unsaid.add("Nobody leads in this take, so nothing can be said of going with the leader.");
+        }
+        if (comparison.players().size() == 1) {
+            unsaid.add("One player alone shows nothing of how together a section is.");
+        }
+        return unsaid;
     }
 
     private String length() {
@@ -135,6 +151,9 @@ final class ReportWords {
             sentences.add("No " + unit + " could be compared with " + other + ".");
         } else {
             sentences.add("With " + other + " on " + with + " of " + Words.count(judged, "judged " + unit) + ".");
+        }
+        if (judged > 0 && judged < Comparison.LEAST_JUDGED_BEATS) {
+            sentences.add("That is too little to say whether this player was turned.");
         }
         int unsure = counts.getOrDefault(Verdict.UNSURE, 0);
         int unseen = counts.getOrDefault(Verdict.UNSEEN, 0);

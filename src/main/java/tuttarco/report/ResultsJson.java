@@ -11,20 +11,26 @@ import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import tuttarco.beats.Beat;
+import tuttarco.beats.BeatMap;
 import tuttarco.bow.BowDirection;
 import tuttarco.compare.BarAgreement;
 import tuttarco.compare.BeatReading;
+import tuttarco.compare.BowingCandidate;
 import tuttarco.compare.Comparison;
+import tuttarco.compare.Departure;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Lag;
 import tuttarco.compare.Measure;
 import tuttarco.compare.Metric;
 import tuttarco.compare.PlayerTiming;
+import tuttarco.compare.RehearsalList;
 import tuttarco.compare.Scope;
+import tuttarco.compare.Spot;
 import tuttarco.compare.Togetherness;
 import tuttarco.files.OwnFiles;
 import tuttarco.seats.Facing;
@@ -220,7 +226,17 @@ public final class ResultsJson implements Output {
         json.writeEndArray();
         json.writeArrayFieldStart("divergences");
         for (Divergence divergence : comparison.divergences()) {
-            writeDivergence(divergence, json);
+            writeDivergence(divergence, comparison.beats(), json);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("spots");
+        for (Spot spot : RehearsalList.of(comparison)) {
+            writeSpot(spot, comparison.beats(), json);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("bowing_candidates");
+        for (BowingCandidate candidate : BowingCandidate.in(comparison)) {
+            writeCandidate(candidate, comparison.beats(), json);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("lags");
@@ -312,18 +328,74 @@ public final class ResultsJson implements Output {
         json.writeEndObject();
     }
 
-    private static void writeDivergence(Divergence d, JsonGenerator json) throws IOException {
+    private static void writeDivergence(Divergence d, BeatMap beats, JsonGenerator json) throws IOException {
         json.writeStartObject();
         writePlace("first_", d.first(), json);
         writePlace("last_", d.last(), json);
+        writeLabels(d.players(), json);
+        json.writeStringField("against", d.against().word());
+        json.writeStringField("standing", d.standing().word());
+        number("confidence", d.confidence(), json);
+        json.writeArrayFieldStart("departures");
+        for (Departure departure : d.departures()) {
+            writeDeparture(departure, beats, json);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void writeLabels(List<Player> players, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart("players");
-        for (Player player : d.players()) {
+        for (Player player : players) {
             json.writeString(player.label());
         }
         json.writeEndArray();
-        json.writeStringField("against", d.against().word());
-        number("confidence", d.confidence(), json);
+    }
+
+    private static void writeDeparture(Departure departure, BeatMap beats, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("player", departure.player().label());
+        writePlace("first_", beats.beats().get(departure.firstIndex()), json);
+        writePlace("last_", beats.beats().get(departure.lastIndex()), json);
+        number("confidence", departure.confidence(), json);
+        if (departure.back() instanceof Departure.BackAt back) {
+            writePlace("back_", beats.beats().get(back.index()), json);
+            json.writeStringField("way_back", back.way().word());
+        }
         json.writeEndObject();
+    }
+
+    private static void writeSpot(Spot spot, BeatMap beats, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        writePlace("first_", beats.beats().get(spot.firstIndex()), json);
+        writePlace("last_", beats.beats().get(spot.lastIndex()), json);
+        writeLabels(spot.players(), json);
+        json.writeStringField("against", spot.against().word());
+        json.writeStringField("standing", spot.standing().word());
+        number("confidence", spot.confidence(), json);
+        number("weight", spot.weight(), json);
+        json.writeEndObject();
+    }
+
+    private static void writeCandidate(BowingCandidate candidate, BeatMap beats, JsonGenerator json)
+            throws IOException {
+        json.writeStartObject();
+        json.writeStringField("bar", candidate.bar());
+        number("time_s", beats.beats().get(candidate.firstIndex()).timeS(), json);
+        writeLabels(candidate.players(), json);
+        json.writeNumberField("judged", candidate.judged());
+        writeDirections("marked", candidate.marked(), json);
+        writeDirections("instead", candidate.instead(), json);
+        json.writeEndObject();
+    }
+
+    private static void writeDirections(String field, List<Optional<BowDirection>> directions, JsonGenerator json)
+            throws IOException {
+        json.writeArrayFieldStart(field);
+        for (Optional<BowDirection> direction : directions) {
+            json.writeString(direction.map(BowDirection::word).orElse("none"));
+        }
+        json.writeEndArray();
     }
 
     private static void writePlace(String prefix, Beat beat, JsonGenerator json) throws IOException {

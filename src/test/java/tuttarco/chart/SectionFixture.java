@@ -14,9 +14,11 @@ import tuttarco.bow.Instrument;
 import tuttarco.compare.BarAgreement;
 import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
+import tuttarco.compare.Departure;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Lag;
+import tuttarco.compare.Standing;
 import tuttarco.compare.Verdict;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Place;
@@ -147,6 +149,17 @@ public final class SectionFixture {
                 List.of(all));
     }
 
+    /** Four players, all but the first turned in bar 3 of six. */
+    public static SectionFixture mostTurned() {
+        List<Player> players = players(4, true);
+        return new SectionFixture(
+                players,
+                24,
+                true,
+                (p, b) -> StrokeKind.of(p > 0 && b / 4 == 2 ? straight(b).opposite() : straight(b)),
+                List.of(divergence(beats(24), 8, 11, players.subList(1, 4), Against.MARKING)));
+    }
+
     public static SectionFixture nothingSeen() {
         return new SectionFixture(players(8, true), 48, true, (p, b) -> StrokeKind.UNSEEN, List.of());
     }
@@ -178,7 +191,13 @@ public final class SectionFixture {
     }
 
     private static Divergence divergence(BeatMap map, int first, int last, List<Player> who, Against against) {
-        return new Divergence(first, last, map.beats().get(first), map.beats().get(last), who, against, 0.93);
+        Departure.Back back = last + 1 < map.beats().size()
+                ? new Departure.BackAt(last + 1, Departure.Way.RETAKE)
+                : new Departure.NotSeenBack();
+        List<Departure> departures =
+                who.stream().map(p -> new Departure(p, first, last, 0.93, back)).toList();
+        return new Divergence(
+                first, last, map.beats().get(first), map.beats().get(last), departures, against, Standing.TURNED, 0.93);
     }
 
     private static StrokeKind unifiedPlay(int player, int beat) {

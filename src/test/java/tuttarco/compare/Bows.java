@@ -59,6 +59,24 @@ final class Bows {
         return during(strokes, startS, endS, before -> kind);
     }
 
+    /** Bowing between two times read as something else, or the other way round, and so sure; rests are left. */
+    static List<Stroke> read(
+            List<Stroke> strokes,
+            double startS,
+            double endS,
+            boolean wrong,
+            Optional<StrokeKind> what,
+            double confidence) {
+        return during(
+                strokes,
+                startS,
+                endS,
+                kind -> kind.direction()
+                        .map(d -> what.orElse(StrokeKind.of(wrong ? d.opposite() : d)))
+                        .orElse(kind),
+                before -> confidence);
+    }
+
     /** Every boundary moved by a normal deviate, seconds. */
     static List<Stroke> jittered(List<Stroke> strokes, double sdS, Random random) {
         List<Stroke> jittered = new ArrayList<>();
@@ -76,10 +94,20 @@ final class Bows {
 
     private static List<Stroke> during(
             List<Stroke> strokes, double startS, double endS, UnaryOperator<StrokeKind> change) {
+        return during(strokes, startS, endS, change, UnaryOperator.identity());
+    }
+
+    private static List<Stroke> during(
+            List<Stroke> strokes,
+            double startS,
+            double endS,
+            UnaryOperator<StrokeKind> change,
+            UnaryOperator<Double> sure) {
         List<Stroke> pieces = new ArrayList<>();
         for (Stroke s : strokes) {
             add(pieces, s.startS(), Math.min(s.endS(), startS), s.kind(), s.confidence());
-            add(pieces, Math.max(s.startS(), startS), Math.min(s.endS(), endS), change.apply(s.kind()), s.confidence());
+            double confidence = sure.apply(s.confidence());
+            add(pieces, Math.max(s.startS(), startS), Math.min(s.endS(), endS), change.apply(s.kind()), confidence);
             add(pieces, Math.max(s.startS(), endS), s.endS(), s.kind(), s.confidence());
         }
         return pieces;

@@ -167,9 +167,9 @@ class CsvOutputsTest {
         @Test
         void columnsAndFiguresAreThePublishedOnes() throws IOException {
             assertEquals("""
-                    first_bar,first_beat,last_bar,last_beat,players,against,confidence,first_time_s,last_time_s
-                    3,1,4,4,Desk 3 inside,marking,0.930,5.0000,8.5000
-                    3,1,4,4,Desk 3 inside,leader,0.930,5.0000,8.5000
+                    first_bar,first_beat,last_bar,last_beat,players,against,confidence,first_time_s,last_time_s,standing,back_bar,back_beat,back_time_s,way_back
+                    3,1,4,4,Desk 3 inside,marking,0.930,5.0000,8.5000,turned,5,1,9.0000,retake
+                    3,1,4,4,Desk 3 inside,leader,0.930,5.0000,8.5000,turned,5,1,9.0000,retake
                     """, written(Fixtures.unified()));
         }
 
@@ -177,7 +177,7 @@ class CsvOutputsTest {
         void severalPlayersAreJoined() throws IOException {
             List<String> lines = written(Fixtures.free()).lines().toList();
             assertEquals(
-                    "1,1,12,4,Desk 1 inside; Desk 2 inside; Desk 3 inside; Desk 4 inside,marking,0.930,1.0000,24.5000",
+                    "1,1,12,4,Desk 1 inside; Desk 2 inside; Desk 3 inside; Desk 4 inside,marking,0.930,1.0000,24.5000,turned,,,,",
                     lines.get(1));
         }
     }

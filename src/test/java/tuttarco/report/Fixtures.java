@@ -41,6 +41,15 @@ final class Fixtures {
         return take(SectionFixture.withoutLeader(), true, Bowing.UNIFIED, "No leader");
     }
 
+    static AnalysedTake mostTurned() {
+        return take(SectionFixture.mostTurned(), true, Bowing.UNIFIED, "Most turned in bar 3");
+    }
+
+    /** One player over three beats. */
+    static AnalysedTake alone() {
+        return take(SectionFixture.clean(1, 3), true, Bowing.UNIFIED, "One player");
+    }
+
     static AnalysedTake withoutPart() {
         return take(SectionFixture.withoutPart(), false, Bowing.UNIFIED, "No part");
     }

@@ -34,7 +34,8 @@ class ReportPageTest extends OutputContract {
     void saysInPlainWordsWhatToRehearse() throws IOException {
         Document page = page(Fixtures.unified());
         assertEquals(
-                List.of("Bar 3 beat 1 to bar 4 beat 4 (0:05.0): Desk 3 inside turned; back by bar 5 93 % sure"),
+                List.of(
+                        "Bar 3 beat 1 to bar 4 beat 4 (0:05.0): Desk 3 inside turned; back by bar 5, by a retake 93 % sure"),
                 page.select("#rehearse li").eachText());
         assertEquals("Rehearse first", page.select("#rehearse h2").text());
     }
@@ -82,6 +83,35 @@ class ReportPageTest extends OutputContract {
                 .contains("(46 strokes measured). In the bow: 0 near the frog, "
                         + "0 in the middle, 23 near the tip, 23 not certain."));
         assertFalse(page(Fixtures.nothingSeen()).text().contains("On average a stroke"));
+    }
+
+    /** Four of eight are no more than half; of four players the three that did the same are. */
+    @Test
+    void aBarManyLeaveInTheSameWayIsShownWithWhatTheyDid() throws IOException {
+        assertTrue(page(Fixtures.unified()).select(".candidates").isEmpty());
+        assertEquals(
+                "Bar 3 (0:05.0): 3 of 4 players judged left the marking in the same way. By beat, marked: down up down up; "
+                        + "played: up down up down.",
+                page(Fixtures.mostTurned()).select(".candidates li").text());
+    }
+
+    @Test
+    void whatATakeCannotTellIsSaid() throws IOException {
+        String marking = "Nothing is marked, so nothing can be said of the marking.";
+        String leader = "Nobody leads in this take, so nothing can be said of going with the leader.";
+        assertEquals(
+                List.of(),
+                page(Fixtures.unified()).select("#rehearse .aside:not(li *)").eachText());
+        assertTrue(page(Fixtures.withoutPart()).select("#rehearse").text().contains(marking));
+        assertTrue(page(Fixtures.withoutLeader()).select("#rehearse").text().contains(leader));
+        Document alone = page(Fixtures.alone());
+        assertTrue(alone.select("#rehearse")
+                .text()
+                .contains("One player alone shows nothing of how together a section is."));
+        assertTrue(alone.select("#player-1")
+                .text()
+                .contains("With the marking on 3 of 3 judged beats. "
+                        + "That is too little to say whether this player was turned."));
     }
 
     @Test
