@@ -20,14 +20,14 @@ class ChartsTest extends OutputContract {
     @Test
     void eachChartIsThereTwice() throws IOException {
         List<String> names = names(Fixtures.unified());
-        assertEquals(2 * (5 + 8), names.size());
+        assertEquals(2 * (6 + 8), names.size());
         assertEquals(List.of("agreement-by-bar.png", "agreement-by-bar.svg", "bow-01.png"), names.subList(0, 3));
     }
 
     @Test
     void withoutAPartTheLeaderIsTheMeasure() throws IOException {
         List<String> names = names(Fixtures.withoutPart());
-        assertEquals(2 * (2 + 8), names.size());
-        assertEquals("section-by-beat-leader.svg", names.get(19));
+        assertEquals(2 * (3 + 8), names.size());
+        assertEquals("section-by-beat-leader.svg", names.get(21));
     }
 }

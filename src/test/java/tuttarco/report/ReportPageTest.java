@@ -70,8 +70,8 @@ class ReportPageTest extends OutputContract {
                         + "On average a stroke took 100 % of the bow of the longest one (46 strokes measured).",
                 page.select("#player-6 > p").get(1).text());
         assertTrue(page.select("#player-8").text().contains("Not judged: 16 beats not seen."));
-        assertEquals(13, page.select("figure svg").size());
-        assertEquals(13, page.select("figure details table caption").size());
+        assertEquals(14, page.select("figure svg").size());
+        assertEquals(14, page.select("figure details table caption").size());
     }
 
     /** Of the first player the 23 up-bows are placed; of what is not seen nothing is said. */
@@ -158,7 +158,7 @@ class ReportPageTest extends OutputContract {
     void aWholeOrchestraFitsInSixMegabytes() throws IOException {
         String page = written(Fixtures.large());
         assertTrue(page.length() < 6_000_000, page.length() + " letters");
-        assertEquals(65, Jsoup.parse(page).select("figure svg").size());
+        assertEquals(66, Jsoup.parse(page).select("figure svg").size());
     }
 
     @ParameterizedTest
@@ -195,6 +195,6 @@ class ReportPageTest extends OutputContract {
         assertTrue(page.select("script, img, [onerror]").isEmpty());
         assertEquals(label, page.select("#player-1 h3").text());
         assertEquals(label, page.select("h1").text());
-        assertEquals(13, page.select("figure svg").size());
+        assertEquals(14, page.select("figure svg").size());
     }
 }
