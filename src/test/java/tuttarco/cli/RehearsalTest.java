@@ -86,7 +86,7 @@ class RehearsalTest {
         List<String> divergences = lines("divergences.csv");
         assertEquals(2, divergences.size());
         assertTrue(divergences.get(1).startsWith("1,1,2,3,Ida; Jon,marking,"), divergences.get(1));
-        assertTrue(divergences.get(1).endsWith(",8.5000,11.0000"), divergences.get(1));
+        assertTrue(divergences.get(1).endsWith(",8.5000,11.0000,turned,,,,"), divergences.get(1));
         String report = Files.readString(folder.resolve("out/report.html"));
         assertTrue(report.contains("Ida and Jon turned in bars 1–2 (0:08.5)"), "the section chart's title");
         assertTrue(report.contains("from 0:06.5"), "the second run of the section chart");
