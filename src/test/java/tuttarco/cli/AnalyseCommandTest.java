@@ -71,7 +71,8 @@ class AnalyseCommandTest {
                 "player,bar,beat,time_s,marked,played,confidence,verdict,leader_verdict",
                 header(out.resolve("beats.csv")));
         assertEquals(
-                "first_bar,first_beat,last_bar,last_beat,players,against,confidence,first_time_s,last_time_s",
+                "first_bar,first_beat,last_bar,last_beat,players,against,confidence,first_time_s,last_time_s,"
+                        + "standing,back_bar,back_beat,back_time_s,way_back",
                 header(out.resolve("divergences.csv")));
         assertEquals(1 + 2 * 6, Files.readAllLines(out.resolve("beats.csv")).size(), "two players of six beats");
         assertTrue(shell.out().contains(out.resolve("report.html").toString()), shell.out());
