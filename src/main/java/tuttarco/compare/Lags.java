@@ -2,9 +2,15 @@ package tuttarco.compare;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import tuttarco.beats.BeatMap;
+import tuttarco.bow.BowDirection;
 import tuttarco.strokes.Reading;
 
 /**
@@ -22,13 +28,14 @@ final class Lags {
 
     static Lag of(Reading player, Reading leader, BeatMap beats, CompareSettings settings) {
         double delayS = Delay.ofS(player.strokes(), leader.strokes(), settings.longestLagS());
-        List<Change> own = Change.in(player.strokes());
-        List<Change> leading = Change.in(leader.strokes());
+        List<Change> changes = Change.in(player.strokes());
+        Map<BowDirection, NavigableMap<Double, Change>> own = byTime(changes);
+        Map<BowDirection, NavigableMap<Double, Change>> leading = byTime(Change.in(leader.strokes()));
         List<Lag.Pair> pairs = new ArrayList<>();
-        for (Change change : own) {
-            nearest(leading, change, -delayS)
+        for (Change change : changes) {
+            nearest(leading.get(change.to()), change.timeS() - delayS)
                     .filter(l -> !beats.stopped(l.timeS()))
-                    .filter(l -> nearest(own, l, delayS).equals(Optional.of(change)))
+                    .filter(l -> nearest(own.get(l.to()), l.timeS() + delayS).equals(Optional.of(change)))
                     .filter(l -> Math.abs(change.timeS() - delayS - l.timeS()) <= reachS(l, settings))
                     .ifPresent(l -> pairs.add(new Lag.Pair(l.timeS(), MS_PER_S * (change.timeS() - l.timeS()))));
         }
@@ -39,9 +46,21 @@ final class Lags {
         return Math.min(settings.longestLagS(), REACH_SHARE * leading.shorterS());
     }
 
-    private static Optional<Change> nearest(List<Change> changes, Change to, double shiftS) {
-        return changes.stream()
-                .filter(c -> c.to() == to.to())
-                .min(Comparator.comparingDouble(c -> Math.abs(c.timeS() - to.timeS() - shiftS)));
+    /** The changes to each direction. */
+    private static Map<BowDirection, NavigableMap<Double, Change>> byTime(List<Change> changes) {
+        Map<BowDirection, NavigableMap<Double, Change>> byTime = new EnumMap<>(BowDirection.class);
+        for (BowDirection direction : BowDirection.values()) {
+            byTime.put(direction, new TreeMap<>());
+        }
+        changes.forEach(change -> byTime.get(change.to()).put(change.timeS(), change));
+        return byTime;
+    }
+
+    private static Optional<Change> nearest(NavigableMap<Double, Change> changes, double timeS) {
+        return Stream.of(
+                        Optional.ofNullable(changes.floorEntry(timeS)), Optional.ofNullable(changes.higherEntry(timeS)))
+                .flatMap(Optional::stream)
+                .map(Map.Entry::getValue)
+                .min(Comparator.comparingDouble(change -> Math.abs(change.timeS() - timeS)));
     }
 }
