@@ -51,12 +51,23 @@ final class ReportWords {
                 TakeCharts.ofSection(take).stream().map(ReportWords::figure).toList(),
                 take.evenness().map(EvennessWords::of).orElse(List.of()),
                 new TogetherWords(take.together(), comparison).together(),
-                new ReportModel.Late(
-                        new LateWords(take.together().timing()).sentences(),
-                        TakeCharts.lagByPlayer(take).map(ReportWords::figure)),
+                late(),
                 comparison.players().stream().map(this::player).toList(),
                 sureness(),
                 facts());
+    }
+
+    /** Where everybody may change when he or she likes, nobody is late. */
+    private ReportModel.Late late() {
+        return free
+                ? new ReportModel.Late(
+                        List.of(
+                                "This take was meant to be bowed freely: that changes fall apart is wanted, and nobody is"
+                                        + " called late or early."),
+                        Optional.empty())
+                : new ReportModel.Late(
+                        new LateWords(take.together().timing()).sentences(),
+                        TakeCharts.lagByPlayer(take).map(ReportWords::figure));
     }
 
     private List<String> summary() {
@@ -162,7 +173,9 @@ final class ReportWords {
             sentences.add("Not judged: " + (unsure > 0 ? Words.count(unsure, unit) + " unsure" : "") + both
                     + (unseen > 0 ? Words.count(unseen, unit) + " not seen" : "") + ".");
         }
-        new LateWords(take.together().timing()).of(player).ifPresent(sentences::add);
+        if (!free) {
+            new LateWords(take.together().timing()).of(player).ifPresent(sentences::add);
+        }
         take.bows().stream()
                 .filter(b -> b.player().equals(player))
                 .flatMap(b -> BowWords.of(b).stream())

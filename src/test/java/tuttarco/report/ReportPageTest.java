@@ -120,6 +120,9 @@ class ReportPageTest extends OutputContract {
         assertEquals("Stretches apart", page.select("#rehearse h2").text());
         assertTrue(page.select("#rehearse").text().contains("Leaving the marking is not an error here"));
         assertFalse(page.text().contains("Rehearse first"));
+        assertTrue(page.text().contains("changes fall apart is wanted, and nobody is called late or early"));
+        assertFalse(page.text().contains("Not shown to change late"));
+        assertFalse(page.text().contains("changes late, by"));
     }
 
     @Test
