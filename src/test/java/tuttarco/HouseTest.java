@@ -55,6 +55,8 @@ class HouseTest {
             .definedBy("tuttarco.take..")
             .layer("compare")
             .definedBy("tuttarco.compare..")
+            .layer("season")
+            .definedBy("tuttarco.season..")
             .layer("chart")
             .definedBy("tuttarco.chart..")
             .layer("report")
@@ -105,13 +107,16 @@ class HouseTest {
             .mayOnlyAccessLayers("bow", "files", "score", "seats", "beats")
             .whereLayer("compare")
             .mayOnlyAccessLayers("bow", "signal", "sound", "stats", "seats", "strokes", "score", "beats")
+            .whereLayer("season")
+            .mayOnlyAccessLayers("bow", "files", "stats", "seats", "strokes", "beats", "take", "compare")
             .whereLayer("chart")
             .mayOnlyAccessLayers(
-                    "bow", "files", "stats", "seats", "tracks", "strokes", "score", "beats", "take", "compare")
+                    "bow", "files", "stats", "seats", "tracks", "strokes", "score", "beats", "take", "compare",
+                    "season")
             .whereLayer("report")
             .mayOnlyAccessLayers(
                     "bow", "files", "stats", "video", "seats", "tracks", "strokes", "score", "beats", "take", "compare",
-                    "chart")
+                    "season", "chart")
             .whereLayer("mark")
             .mayOnlyAccessLayers("bow", "score", "musicxml", "beats", "compare", "chart")
             .whereLayer("demo")

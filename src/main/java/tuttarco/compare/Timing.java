@@ -29,15 +29,17 @@ import tuttarco.strokes.Reading;
  * changes averages out; the method page tells how large they were.
  *
  * @param toLeader whether the lags are to the leader
+ * @param lags what the players' figures come from, in their order
  * @param players in section order, without the leader the lags are to
  */
-public record Timing(boolean toLeader, List<PlayerTiming> players) {
+public record Timing(boolean toLeader, List<Lag> lags, List<PlayerTiming> players) {
     /** Of fewer changes the signed-rank test can't reach one in twenty: 2 / 2^5 is more. */
     public static final int LEAST_CHANGES = 6;
 
     private static final double MS_PER_S = 1000;
 
     public Timing {
+        lags = List.copyOf(lags);
         players = List.copyOf(players);
     }
 
@@ -57,6 +59,7 @@ public record Timing(boolean toLeader, List<PlayerTiming> players) {
                 enough.stream().map(l -> SignedRank.of(lagsMs(l)).p()).toList());
         return new Timing(
                 toLeader,
+                lags,
                 lags.stream()
                         .map(l -> {
                             int index = enough.indexOf(l);

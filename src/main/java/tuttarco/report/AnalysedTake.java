@@ -1,5 +1,6 @@
 package tuttarco.report;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import tuttarco.compare.Evenness;
 import tuttarco.compare.Togetherness;
 import tuttarco.compare.Unity;
 import tuttarco.score.Part;
+import tuttarco.season.TakeOnRecord;
 import tuttarco.strokes.Bows;
 import tuttarco.strokes.Reading;
 import tuttarco.take.Take;
@@ -37,4 +39,9 @@ public record AnalysedTake(
         Map<String, String> sha256,
         Map<String, String> settings,
         String programVersion,
-        List<String> notes) {}
+        List<String> notes) {
+    /** What is kept of it to set it beside other takes. */
+    public TakeOnRecord onRecord(Optional<LocalDate> day) {
+        return TakeOnRecord.of(take, sha256.get("video"), day, comparison, unity, together, evenness);
+    }
+}

@@ -22,7 +22,7 @@ class LagByPlayerTest extends ChartContract {
     }
 
     private static Chart of(List<PlayerTiming> players) {
-        return new LagByPlayer(new Timing(true, players));
+        return new LagByPlayer(new Timing(true, List.of(), players));
     }
 
     private static Chart with(Claim last) {
