@@ -122,7 +122,7 @@ final class Fixtures {
                 : Optional.empty();
         return new AnalysedTake(
                 take,
-                new ClipFacts(take.video(), 1280, 720, 25, Optional.of(section.endS), true),
+                new ClipFacts(take.video(), 1280, 720, 25, Optional.of(section.endS), true, Optional.empty()),
                 section.endS,
                 section.tracks,
                 section.readings,
