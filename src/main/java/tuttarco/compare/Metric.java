@@ -70,13 +70,27 @@ public enum Metric {
             "change",
             "One standard error of a single lag, which the spacing of the frames is part of: errors of reading may be the "
                     + "same in all changes of a player, so nothing is claimed of less.",
-            "standard errors of the change times");
+            "standard errors of the change times"),
+    LOUDNESS_SPREAD(
+            "Spread of loudness",
+            Unit.LOUDNESS,
+            "bar",
+            "How far the loudness spreads within a bar: the standard deviation of momentary loudness, mean over the bars.",
+            "momentary loudness: ITU-R BS.1770-4"),
+    DIP(
+            "Dips at bow changes",
+            Unit.LOUDNESS,
+            "bar",
+            "How far the level dips at the bow changes of all players, mean over the bars.",
+            "own; see the method page");
 
     /** What a figure counts in. */
     public enum Unit {
         /** From 0 to 1. */
         SHARE("share"),
         MILLISECONDS("ms"),
+        /** Loudness units, as large as decibels. */
+        LOUDNESS("LU"),
         NUMBER("1");
 
         private final String word;
