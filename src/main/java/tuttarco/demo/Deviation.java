@@ -7,6 +7,9 @@ sealed interface Deviation {
     /** Plays the opposite direction, then recovers. */
     record Turned(int firstBar, int lastBar) implements Deviation {}
 
+    /** Lifts the bow nowhere: each stroke goes the other way than the one before, whatever is marked. */
+    record AsItComes(int firstBar, int lastBar) implements Deviation {}
+
     /** Does not play. */
     record Silent(int firstBar, int lastBar) implements Deviation {}
 

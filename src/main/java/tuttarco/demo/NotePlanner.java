@@ -34,23 +34,34 @@ final class NotePlanner {
 
     private static List<Note> marked(Tempo tempo) {
         List<Note> notes = new ArrayList<>();
-        List<Tempo.Played> strokes = tempo.strokes();
-        for (int i = 0; i < strokes.size(); i++) {
-            Tempo.Played played = strokes.get(i);
+        for (Tempo.Played played : tempo.strokes()) {
             BowDirection direction = played.stroke().direction();
-            boolean followed = i + 1 < strokes.size()
-                    && adjoin(played.endS(), strokes.get(i + 1).startS());
-            boolean retaken = followed && strokes.get(i + 1).stroke().direction() == direction;
             int bar = played.stroke().start().barIndex();
-            notes.add(new Note(played.startS(), played.endS(), direction, bar, retaken, false));
+            notes.add(new Note(played.startS(), played.endS(), direction, bar, false, false));
         }
-        return notes;
+        return retaken(notes);
+    }
+
+    /** With the bow set again wherever it goes the same way twice. */
+    private static List<Note> retaken(List<Note> notes) {
+        List<Note> retaken = new ArrayList<>();
+        for (int i = 0; i < notes.size(); i++) {
+            Note note = notes.get(i);
+            boolean again = i + 1 < notes.size()
+                    && adjoin(note, notes.get(i + 1))
+                    && notes.get(i + 1).direction() == note.direction();
+            retaken.add(note.going(note.direction(), again));
+        }
+        return retaken;
     }
 
     private List<Note> changed(List<Note> notes, Deviation deviation) {
         List<Note> changed = new ArrayList<>();
         if (deviation instanceof Deviation.Free) {
             return free(notes);
+        }
+        if (deviation instanceof Deviation.AsItComes asItComes) {
+            return asItComes(notes, asItComes);
         }
         for (Note note : notes) {
             int bar = note.barIndex() + 1;
@@ -64,6 +75,18 @@ final class NotePlanner {
             }
         }
         return changed;
+    }
+
+    private static List<Note> asItComes(List<Note> notes, Deviation.AsItComes in) {
+        List<Note> changed = new ArrayList<>();
+        for (Note note : notes) {
+            int bar = note.barIndex() + 1;
+            boolean there = !changed.isEmpty() && in.firstBar() <= bar && bar <= in.lastBar();
+            BowDirection direction =
+                    there ? changed.get(changed.size() - 1).direction().opposite() : note.direction();
+            changed.add(note.going(direction, false));
+        }
+        return retaken(changed);
     }
 
     private static void split(Note note, int pieces, List<Note> to) {

@@ -1,0 +1,133 @@
+package tuttarco.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tuttarco.bow.BowDirection;
+import tuttarco.compare.BowingCandidate;
+import tuttarco.compare.PlayerTiming;
+import tuttarco.compare.Unity;
+import tuttarco.compare.Verdict;
+import tuttarco.demo.SceneCatalogue.Listed;
+import tuttarco.demo.TakesCatalogue;
+import tuttarco.pose.PackedModel;
+import tuttarco.report.AnalysedTake;
+
+/** Several takes of a passage from pixels to what is told of them: what was planted in each, and nothing else. */
+class PlantedTakesTest {
+    private static List<AnalysedTake> tripping;
+    private static List<AnalysedTake> season;
+
+    @BeforeAll
+    static void readAll(@TempDir Path folder) throws Exception {
+        PackedModel.orSkip();
+        tripping = read(TakesCatalogue.trippingMarking(), folder);
+        season = read(TakesCatalogue.season(), folder);
+        assertEquals(3, tripping.size());
+        assertEquals(6, season.size());
+    }
+
+    private static List<AnalysedTake> read(List<Listed> scenes, Path folder) throws Exception {
+        List<AnalysedTake> takes = new ArrayList<>();
+        for (Listed scene : scenes) {
+            takes.add(Analysis.standard("test").of(scene.render(folder), (t, l) -> {}));
+        }
+        return takes;
+    }
+
+    private static List<Told> told(List<AnalysedTake> takes) {
+        return takes.stream().map(Told::of).toList();
+    }
+
+    @Test
+    void aMarkingThatTripsFourOfSixIsTheOneSpotAndTheOneCandidateOfEachTake() {
+        Told planted = new Told(
+                List.of("turned against the marking: Desk 1 inside 4/1 to 4/4, Desk 2 outside 4/1 to 4/4,"
+                        + " Desk 2 inside 4/1 to 4/4, Desk 3 outside 4/1 to 4/4"),
+                List.of(),
+                List.of("4: Desk 1 inside, Desk 2 outside, Desk 2 inside, Desk 3 outside"),
+                Unity.Kind.UNIFIED,
+                List.of());
+        assertEquals(List.of(planted, planted, planted), told(tripping));
+    }
+
+    @Test
+    void whatTheFourDidInsteadIsTold() {
+        for (AnalysedTake take : tripping) {
+            BowingCandidate candidate =
+                    BowingCandidate.in(take.comparison()).get(0);
+            assertEquals(6, candidate.judged());
+            assertEquals(strokes("udud"), candidate.marked());
+            assertEquals(strokes("dudu"), candidate.instead());
+        }
+    }
+
+    private static List<Optional<BowDirection>> strokes(String letters) {
+        return letters.chars()
+                .mapToObj(c -> Optional.of(c == 'd' ? BowDirection.DOWN : BowDirection.UP))
+                .toList();
+    }
+
+    /** The larger spot comes first. */
+    @Test
+    void eachTakeOfTheSeasonSaysWhoWasTurnedAndWhoWasLateAndNothingElse() {
+        String desk2 = "turned against the marking: Desk 2 inside 2/1 to ";
+        String desk3 = "turned against the marking: Desk 3 outside ";
+        List<String> late = List.of("Desk 2 outside late");
+        assertEquals(
+                List.of(
+                        season(List.of(desk3 + "5/1 to 7/4", desk2 + "3/4"), late),
+                        season(List.of(desk2 + "3/4", desk3 + "5/1 to 6/4"), late),
+                        season(List.of(desk2 + "3/4", desk3 + "6/1 to 6/4"), late),
+                        season(List.of(desk2 + "2/4", desk3 + "6/1 to 6/4"), late),
+                        season(List.of(desk2 + "2/4"), late),
+                        season(List.of(), List.of())),
+                told(season));
+    }
+
+    private static Told season(List<String> spots, List<String> timing) {
+        return new Told(spots, timing, List.of(), Unity.Kind.UNIFIED, List.of());
+    }
+
+    @Test
+    void theLateOneIsAsLateAsPlanted() {
+        List<Double> planted = List.of(180.0, 150.0, 120.0, 90.0, 60.0, 0.0);
+        for (int i = 0; i < planted.size(); i++) {
+            PlayerTiming late = season.get(i).together().timing().players().stream()
+                    .filter(p -> p.player().label().equals("Desk 2 outside"))
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(planted.get(i), late.lag().orElseThrow().medianMs(), 20, "take " + (i + 1));
+        }
+    }
+
+    /** Planted: beats of one player alone that are turned, of all players' 32 beats. */
+    @Test
+    void asManyBeatsAreAgainstTheMarkingAsPlanted() {
+        List<Integer> planted = List.of(8 + 12, 8 + 8, 8 + 4, 4 + 4, 4, 0);
+        List<Integer> players = List.of(6, 6, 6, 5, 6, 6);
+        assertEquals(
+                players,
+                season.stream().map(t -> t.comparison().players().size()).toList());
+        for (int i = 0; i < planted.size(); i++) {
+            long with = beats(season.get(i), Verdict.WITH);
+            long against = beats(season.get(i), Verdict.AGAINST);
+            assertTrue(with + against >= 0.97 * 32 * players.get(i), "take " + (i + 1) + ": " + (with + against));
+            assertEquals(planted.get(i), against, 1, "take " + (i + 1));
+        }
+    }
+
+    private static long beats(AnalysedTake take, Verdict verdict) {
+        return take.comparison().beatReadings().stream()
+                .flatMap(List::stream)
+                .filter(r -> r.verdict() == verdict)
+                .count();
+    }
+}
