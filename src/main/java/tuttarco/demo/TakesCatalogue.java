@@ -27,8 +27,7 @@ public final class TakesCatalogue {
     /** To begin bar 4 with an up-bow, the bow is lifted after one, and lifted again after the bar. */
     private static final String LIFTED_TWICE = "d2 u2 | d1 u1 d1 u1 | d3 u1 | u1 d1 u1 d1 | d2 u2 | d1 u1 d2";
 
-    private static final String REHEARSED =
-            "d2 u2 | d1 u1 d1 u1 | d3 u1 | d2 u2 | d1 u1 d2 | u2 d1 u1 | d1 u2 d1 | u4";
+    private static final String REHEARSED = "d2 u2 | d1 u1 d1 u1 | d3 u1 | d2 u2 | d1 u1 d2 | u2 d1 u1 | d1 u2 d1 | u4";
 
     private TakesCatalogue() {}
 

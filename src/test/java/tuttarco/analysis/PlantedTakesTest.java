@@ -61,8 +61,7 @@ class PlantedTakesTest {
     @Test
     void whatTheFourDidInsteadIsTold() {
         for (AnalysedTake take : tripping) {
-            BowingCandidate candidate =
-                    BowingCandidate.in(take.comparison()).get(0);
+            BowingCandidate candidate = BowingCandidate.in(take.comparison()).get(0);
             assertEquals(6, candidate.judged());
             assertEquals(strokes("udud"), candidate.marked());
             assertEquals(strokes("dudu"), candidate.instead());
