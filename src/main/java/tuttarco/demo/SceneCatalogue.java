@@ -421,15 +421,23 @@ public final class SceneCatalogue {
                 new Deviation.TakesBow(0.5, 0.5, 5, 6),
                 new Deviation.TakesBow(0.5, 0, 9, 11),
                 new Deviation.TakesBow(0.5, 0.5, 13, 14));
-        Cast atTip =
+        Cast nearerTheTip =
                 new Cast(VIOLA, facing, new Deviation.TakesBow(1, 0.42, 2, 3), new Deviation.TakesBow(1, 0.42, 10, 11));
-        Cast atFrog =
+        Cast nearerTheFrog =
                 new Cast(VIOLA, facing, new Deviation.TakesBow(1, -0.5, 5, 6), new Deviation.TakesBow(1, -0.5, 13, 14));
         add(
                 "section-bow",
-                "two take half the bow in quarters, two are at the other end of it in half of them",
+                "two take half the bow in quarters, two are elsewhere in it in half of them",
                 scene(
-                        List.of(asTheLeader, half, atFrog, asTheLeader, atTip, half, asTheLeader, asTheLeader),
+                        List.of(
+                                asTheLeader,
+                                half,
+                                nearerTheFrog,
+                                asTheLeader,
+                                nearerTheTip,
+                                half,
+                                asTheLeader,
+                                asTheLeader),
                         Passage.QUARTERS + " | " + Passage.QUARTERS,
                         SECTION),
                 Expected.STROKES_MEASURED);
