@@ -52,8 +52,7 @@ record Changes(List<Together> changes) {
         return first.map(f -> with(f, comparison, section, settings)).orElse(new Changes(List.of()));
     }
 
-    private static Changes with(
-            Reading first, Comparison comparison, List<Reading> section, CompareSettings settings) {
+    private static Changes with(Reading first, Comparison comparison, List<Reading> section, CompareSettings settings) {
         Map<Double, Map<Player, Double>> byTime = new TreeMap<>();
         for (Reading other : section) {
             Lag lag = known(other, first, comparison)

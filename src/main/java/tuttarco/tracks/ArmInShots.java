@@ -90,12 +90,7 @@ final class ArmInShots implements ArmTracker {
                 .max(Comparator.comparingInt(track -> track.samples().size()))
                 .flatMap(ArmTrack::body);
         return new ArmTrack(
-                player,
-                0,
-                endS,
-                samples,
-                body,
-                parts.stream().map(Part::shot).toList());
+                player, 0, endS, samples, body, parts.stream().map(Part::shot).toList());
     }
 
     @Override

@@ -38,8 +38,7 @@ class StatisticsBenchmark {
     @ParameterizedTest
     @CsvSource({"15,5000", "30,5000", "60,5000", "60,2500", "60,1250"})
     void allStatisticsOfTwoHours(int players, int beats) throws Exception {
-        Cost cost =
-                Cost.of("1g", List.of(Statistics.class.getName(), String.valueOf(players), String.valueOf(beats)));
+        Cost cost = Cost.of("1g", List.of(Statistics.class.getName(), String.valueOf(players), String.valueOf(beats)));
         System.out.printf(Locale.ROOT, "%d players, %d beats, simulation included: %s%n", players, beats, cost);
     }
 

@@ -74,7 +74,8 @@ class AgreementTest {
             for (int i = 0; i < 20; i++) {
                 int usual = random.nextInt(3);
                 Object[] chosen = IntStream.range(0, people)
-                        .mapToObj(p -> random.nextInt(4) == 0 ? null : random.nextInt(3) == 0 ? random.nextInt(3) : usual)
+                        .mapToObj(
+                                p -> random.nextInt(4) == 0 ? null : random.nextInt(3) == 0 ? random.nextInt(3) : usual)
                         .toArray();
                 study.addItemAsArray(chosen);
                 things.add(Stream.of(chosen).filter(Objects::nonNull).toList());
