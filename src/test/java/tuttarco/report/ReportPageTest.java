@@ -119,9 +119,6 @@ class ReportPageTest extends OutputContract {
         for (AnalysedTake take : List.of(Fixtures.threeBeats(), Fixtures.alone(), Fixtures.nothingSeen())) {
             String text = page(take).text();
             assertTrue(text.contains("Whether the section bowed as one or freely can't be told: "), text);
-            boolean few = text.contains("too few changes could be compared to say anything");
-            assertTrue(few || text.contains("there is nobody whose bow changes could be compared"), text);
-            assertFalse(text.contains("changes late, by"), text);
         }
         Document threeBeats = page(Fixtures.threeBeats());
         assertTrue(threeBeats.text().contains("too few beats could be read"));
