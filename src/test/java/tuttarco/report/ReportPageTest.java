@@ -135,6 +135,20 @@ class ReportPageTest extends OutputContract {
     }
 
     @Test
+    void ofTooLittleTheReportSaysThatItIs() throws IOException {
+        for (AnalysedTake take : List.of(Fixtures.threeBeats(), Fixtures.alone(), Fixtures.nothingSeen())) {
+            String text = page(take).text();
+            assertTrue(text.contains("Whether the section bowed as one or freely can't be told: "), text);
+        }
+        Document threeBeats = page(Fixtures.threeBeats());
+        assertTrue(threeBeats.text().contains("too few beats could be read"));
+        List<String> players = threeBeats.select("[id^=player-]").eachText();
+        assertEquals(8, players.size());
+        assertTrue(players.stream()
+                .allMatch(p -> p.contains("That is too little to say whether this player was turned.")));
+    }
+
+    @Test
     void freeBowingIsNotCalledAnError() throws IOException {
         Document page = page(Fixtures.free());
         assertEquals("Stretches apart", page.select("#rehearse h2").text());
