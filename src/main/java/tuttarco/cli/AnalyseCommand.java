@@ -37,10 +37,13 @@ final class AnalyseCommand implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private Path out;
 
-    @Option(names = "--season", paramLabel = "SEASONDIR", description = {
-        "Also add the take to the season log in this folder, SEASONDIR/season.jsonl; 'season SEASONDIR' shows it.",
-        "One folder for one section and one piece. The log holds the players' labels."
-    })
+    @Option(
+            names = "--season",
+            paramLabel = "SEASONDIR",
+            description = {
+                "Also add the take to the season log in this folder, SEASONDIR/season.jsonl; 'season SEASONDIR' shows it.",
+                "One folder for one section and one piece. The log holds the players' labels."
+            })
     private Optional<Path> season;
 
     @Mixin

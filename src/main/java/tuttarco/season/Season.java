@@ -211,8 +211,7 @@ public record Season(
                     .toList();
             return lagsMs.size() < Timing.LEAST_CHANGES
                     ? Optional.empty()
-                    : Optional.of(new Point(
-                            Quantiles.median(lagsMs), MedianInterval.of(lagsMs, LEVEL), lagsMs.size()));
+                    : Optional.of(new Point(Quantiles.median(lagsMs), MedianInterval.of(lagsMs, LEVEL), lagsMs.size()));
         }
     }
 }

@@ -57,8 +57,8 @@ final class SeasonCandidates {
                 BeatOnRecord beat = take.beats().get(i);
                 beat.marked()
                         .map(direction -> new Marked(beat.bar(), beat.beat(), direction))
-                        .ifPresent(
-                                at -> placed.computeIfAbsent(at, a -> new ArrayList<>()).add(i));
+                        .ifPresent(at -> placed.computeIfAbsent(at, a -> new ArrayList<>())
+                                .add(i));
             });
         }
         return placed;
@@ -97,7 +97,8 @@ final class SeasonCandidates {
         for (int take = 0; take < takes.size(); take++) {
             for (Marked at : placed.get(take).keySet()) {
                 chance(take, at)
-                        .ifPresent(p -> ps.computeIfAbsent(at, a -> new ArrayList<>()).add(p));
+                        .ifPresent(p ->
+                                ps.computeIfAbsent(at, a -> new ArrayList<>()).add(p));
             }
         }
         ps.values().removeIf(p -> p.size() < 2);

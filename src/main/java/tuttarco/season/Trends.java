@@ -54,8 +54,7 @@ final class Trends {
         int least = leastTakes(Math.max(1, tested.size()));
         return rows.stream()
                 .map(row -> trend(
-                        row,
-                        row.values().size() < least ? Optional.empty() : Optional.of(ps.get(tested.indexOf(row)))))
+                        row, row.values().size() < least ? Optional.empty() : Optional.of(ps.get(tested.indexOf(row)))))
                 .toList();
     }
 
@@ -95,8 +94,6 @@ final class Trends {
                 }
             }
         }
-        return slopes.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Quantiles.median(slopes) * (last - first));
+        return slopes.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Quantiles.median(slopes) * (last - first));
     }
 }

@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import tuttarco.seats.Place;
 import tuttarco.season.Season;
 import tuttarco.season.SeasonCandidate;
 import tuttarco.season.TakeOnRecord;
+import tuttarco.seats.Place;
 import tuttarco.strokes.Reading;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Bowing;
@@ -147,12 +147,26 @@ class SeasonByChanceTest {
         int all = 0;
         for (List<MeasuredErrors> errors : List.of(RENDERED, REAL)) {
             for (int[] plan : new int[][] {
-                {2, 4, 0}, {3, 4, 0}, {6, 4, 0}, {3, 12, 0}, {6, 12, 0}, {3, 4, 2}, {3, 4, 3}, {6, 4, 1}, {6, 4, 2},
-                {3, 12, 3}, {3, 12, 6}, {6, 12, 2}, {6, 12, 3}, {6, 12, 4}
+                {2, 4, 0},
+                {3, 4, 0},
+                {6, 4, 0},
+                {3, 12, 0},
+                {6, 12, 0},
+                {3, 4, 2},
+                {3, 4, 3},
+                {6, 4, 1},
+                {6, 4, 2},
+                {3, 12, 3},
+                {3, 12, 6},
+                {6, 12, 2},
+                {6, 12, 3},
+                {6, 12, 4}
             }) {
                 for (boolean astray : plan[2] == 0 ? List.of(false, true) : List.of(false)) {
                     Count count = Count.of(
-                            new Plan(plan[0], plan[1], plan[2], astray, errors), plan[2] == 0 ? 500 : 100, new Random(1));
+                            new Plan(plan[0], plan[1], plan[2], astray, errors),
+                            plan[2] == 0 ? 500 : 100,
+                            new Random(1));
                     System.out.printf(
                             Locale.ROOT,
                             "| %s | %d | %d | %d | %s | %d | %d | %d |%n",

@@ -14,9 +14,7 @@ class ChanceTest {
         BinomialDistribution ten = new BinomialDistribution(null, 10, 0.3);
         for (int k = 0; k <= 11; k++) {
             assertEquals(
-                    1 - ten.cumulativeProbability(k - 1),
-                    ChanceCount.atLeast(k, Collections.nCopies(10, 0.3)),
-                    1e-12);
+                    1 - ten.cumulativeProbability(k - 1), ChanceCount.atLeast(k, Collections.nCopies(10, 0.3)), 1e-12);
         }
     }
 
