@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 
 /** {@code report.html}: one page that needs no other file, no script and no network. */
 public final class ReportPage implements Output {
-    private static final String TEMPLATES = "tuttarco.report.pages";
+    static final String TEMPLATES = "tuttarco.report.pages";
 
     /** The blank between a figure and its unit, at which no line may break. */
     private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=%|(?:ms|LU|LUFS|px)\\b)");
