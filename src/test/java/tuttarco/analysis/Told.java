@@ -44,8 +44,7 @@ record Told(List<String> spots, List<String> timing, List<String> candidates, Un
     }
 
     private static String spoken(Departure d, List<Beat> beats) {
-        return d.player().label() + " " + spoken(beats.get(d.firstIndex())) + " to "
-                + spoken(beats.get(d.lastIndex()));
+        return d.player().label() + " " + spoken(beats.get(d.firstIndex())) + " to " + spoken(beats.get(d.lastIndex()));
     }
 
     private static String spoken(Beat beat) {
