@@ -1,8 +1,5 @@
 package tuttarco.chart;
 
-import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
@@ -12,16 +9,12 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYBoxAnnotation;
-import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
-import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XIntervalSeries;
 import org.jfree.data.xy.XIntervalSeriesCollection;
 import tuttarco.compare.Metric;
@@ -33,11 +26,7 @@ import tuttarco.compare.Timing;
 /** How late each player changes, with its interval and what can't be told from the errors of reading. */
 public final class LagByPlayer implements Chart {
     private static final int WIDTH_PX = 720;
-    private static final int ROW_PX = 28;
     private static final int AROUND_PX = 132;
-
-    /** Longest label, letters, so that the lags keep their room. */
-    private static final int LONGEST_LABEL = 26;
 
     /** The axis reaches at least so far to both sides, milliseconds. */
     private static final double LEAST_REACH_MS = 80;
@@ -64,7 +53,7 @@ public final class LagByPlayer implements Chart {
     public String title() {
         List<PlayerTiming> claimed = timing.claimed();
         if (claimed.size() == 1) {
-            String label = shortened(claimed.get(0));
+            String label = PlayerRows.shortened(claimed.get(0).player());
             return label + " changes " + claimed.get(0).claim().word() + ": " + median(claimed.get(0));
         }
         if (!claimed.isEmpty()) {
@@ -101,7 +90,7 @@ public final class LagByPlayer implements Chart {
 
     @Override
     public int heightPx() {
-        return AROUND_PX + timing.players().size() * ROW_PX;
+        return AROUND_PX + timing.players().size() * PlayerRows.ROW_PX;
     }
 
     @Override
@@ -109,7 +98,12 @@ public final class LagByPlayer implements Chart {
         XIntervalSeriesCollection data = new XIntervalSeriesCollection();
         data.addSeries(points("shown", LagByPlayer::shown));
         data.addSeries(points("not shown", p -> !shown(p)));
-        XYPlot plot = new XYPlot(data, lagAxis(), playerAxis(), renderer());
+        XYPlot plot = new XYPlot(
+                data,
+                lagAxis(),
+                PlayerRows.axis(
+                        timing.players().stream().map(PlayerTiming::player).toList()),
+                PlayerRows.diamondsAndRings());
         Look.dress(plot);
         plot.setAxisOffset(new RectangleInsets(0, 2 * Look.STEP_PX, Look.STEP_PX, 0));
         plot.addDomainMarker(new ValueMarker(0, Look.PALETTE.ink(), Look.MIDDLING), Layer.BACKGROUND);
@@ -152,11 +146,7 @@ public final class LagByPlayer implements Chart {
             double endMs = player.lag()
                     .map(l -> Math.max(l.intervalMs().high(), l.smallestMs()))
                     .orElse(0.0);
-            XYTextAnnotation words = new XYTextAnnotation("  " + said, endMs, row);
-            words.setFont(shown(player) ? Look.semibold(Look.SMALL_PX) : Look.regular(Look.SMALL_PX));
-            words.setPaint(shown(player) ? Look.PALETTE.ink() : Look.PALETTE.secondary());
-            words.setTextAnchor(TextAnchor.CENTER_LEFT);
-            plot.addAnnotation(words);
+            plot.addAnnotation(PlayerRows.words(said, endMs, row, shown(player)));
         }
     }
 
@@ -166,34 +156,6 @@ public final class LagByPlayer implements Chart {
             case TOO_FEW -> "too few changes";
             case NONE -> "";
         };
-    }
-
-    private static XYErrorRenderer renderer() {
-        XYErrorRenderer renderer = new XYErrorRenderer();
-        renderer.setDrawYError(false);
-        renderer.setDefaultLinesVisible(false);
-        renderer.setErrorStroke(Look.MIDDLING);
-        renderer.setCapLength(5);
-        mark(renderer, 0, diamond(), true);
-        mark(renderer, 1, new Ellipse2D.Double(-4.5, -4.5, 9, 9), false);
-        return renderer;
-    }
-
-    private static void mark(XYErrorRenderer renderer, int series, Shape shape, boolean filled) {
-        renderer.setSeriesShape(series, shape);
-        renderer.setSeriesPaint(series, filled ? Look.PALETTE.against() : Look.PALETTE.with());
-        renderer.setSeriesShapesFilled(series, filled);
-        renderer.setSeriesStroke(series, Look.MIDDLING);
-    }
-
-    private static Shape diamond() {
-        Path2D diamond = new Path2D.Double();
-        diamond.moveTo(0, -7);
-        diamond.lineTo(7, 0);
-        diamond.lineTo(0, 7);
-        diamond.lineTo(-7, 0);
-        diamond.closePath();
-        return diamond;
     }
 
     private NumberAxis lagAxis() {
@@ -221,29 +183,6 @@ public final class LagByPlayer implements Chart {
                 Math.max(
                         Math.abs(lag.intervalMs().low()),
                         Math.abs(lag.intervalMs().high())));
-    }
-
-    private SymbolAxis playerAxis() {
-        List<String> labels =
-                timing.players().stream().map(LagByPlayer::shortened).toList();
-        SymbolAxis axis = new SymbolAxis(null, labels.toArray(String[]::new));
-        Look.dress(axis);
-        axis.setTickLabelFont(Look.able(Look.regular(Look.SMALL_PX), String.join("", labels)));
-        axis.setGridBandsVisible(false);
-        axis.setInverted(true);
-        axis.setTickMarksVisible(false);
-        axis.setAxisLineVisible(false);
-        axis.setRange(-0.6, labels.size() - 0.4);
-        return axis;
-    }
-
-    private static String shortened(PlayerTiming player) {
-        String label = Words.plain(player.player().label());
-        int letters = label.codePointCount(0, label.length());
-        return letters <= LONGEST_LABEL
-                ? label
-                : label.substring(0, label.offsetByCodePoints(0, LONGEST_LABEL - 1))
-                                .stripTrailing() + "…";
     }
 
     private static String median(PlayerTiming player) {

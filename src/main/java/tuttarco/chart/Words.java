@@ -9,6 +9,7 @@ import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.compare.Divergence;
 import tuttarco.seats.Player;
+import tuttarco.stats.Interval;
 
 /** How charts and pages say things. */
 public final class Words {
@@ -61,6 +62,11 @@ public final class Words {
     /** {@code 83 %} of a share from 0 to 1. */
     public static String percent(double share) {
         return Math.round(share * 100) + " %";
+    }
+
+    /** {@code 42 to 47 %} of shares. */
+    public static String percents(Interval shares) {
+        return Math.round(shares.low() * 100) + " to " + percent(shares.high());
     }
 
     /** {@code 1 bar}, {@code 3 bars}. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import tuttarco.beats.BeatMap;
 import tuttarco.seats.Player;
 import tuttarco.stats.Quantiles;
 import tuttarco.strokes.Reading;
@@ -45,17 +44,20 @@ record Changes(List<Together> changes) {
         }
     }
 
-    static Changes of(BeatMap beats, List<Reading> section, CompareSettings settings) {
+    /** @param section the readings that were compared */
+    static Changes of(Comparison comparison, List<Reading> section, CompareSettings settings) {
         Optional<Reading> first = section.stream()
                 .max(Comparator.<Reading>comparingInt(r -> r.player().leader() ? 1 : 0)
                         .thenComparingInt(r -> Change.in(r.strokes()).size()));
-        return first.map(f -> with(f, beats, section, settings)).orElse(new Changes(List.of()));
+        return first.map(f -> with(f, comparison, section, settings)).orElse(new Changes(List.of()));
     }
 
-    private static Changes with(Reading first, BeatMap beats, List<Reading> section, CompareSettings settings) {
+    private static Changes with(Reading first, Comparison comparison, List<Reading> section, CompareSettings settings) {
         Map<Double, Map<Player, Double>> byTime = new TreeMap<>();
         for (Reading other : section) {
-            for (Lag.Pair pair : Lags.of(other, first, beats, settings).pairs()) {
+            Lag lag = known(other, first, comparison)
+                    .orElseGet(() -> Lags.of(other, first, comparison.beats(), settings));
+            for (Lag.Pair pair : lag.pairs()) {
                 byTime.computeIfAbsent(pair.leaderS(), t -> new LinkedHashMap<>())
                         .put(other.player(), pair.lagMs());
             }
@@ -63,5 +65,11 @@ record Changes(List<Together> changes) {
         List<Together> changes = new ArrayList<>();
         byTime.forEach((timeS, lagsMs) -> changes.add(new Together(timeS, lagsMs)));
         return new Changes(changes);
+    }
+
+    private static Optional<Lag> known(Reading other, Reading first, Comparison comparison) {
+        return comparison.lags().stream()
+                .filter(l -> first.player().leader() && l.player().equals(other.player()))
+                .findFirst();
     }
 }

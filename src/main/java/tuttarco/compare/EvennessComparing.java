@@ -44,7 +44,8 @@ public final class EvennessComparing {
                         common.stream().mapToDouble(after::get).toArray()));
     }
 
-    private static Map<String, Double> byBar(List<BarEvenness> bars, Function<BarEvenness, OptionalDouble> figure) {
+    /** A figure by printed bar, in the order first played; bars without it are left out. */
+    public static Map<String, Double> byBar(List<BarEvenness> bars, Function<BarEvenness, OptionalDouble> figure) {
         return bars.stream()
                 .filter(b -> figure.apply(b).isPresent())
                 .collect(Collectors.groupingBy(

@@ -2,7 +2,10 @@ package tuttarco.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
@@ -58,20 +61,25 @@ public final class Listening {
         int[] firsts = IntStream.range(0, beats.beats().size())
                 .filter(beats::beginsBar)
                 .toArray();
+        NavigableMap<Double, List<Measured>> byTime =
+                dips.stream().collect(Collectors.groupingBy(Measured::timeS, TreeMap::new, Collectors.toList()));
         List<BarEvenness> bars = new ArrayList<>();
         for (int i = 0; i < firsts.length; i++) {
             int last = i + 1 < firsts.length ? firsts[i + 1] - 1 : beats.beats().size() - 1;
-            bars.add(bar(firsts[i], beats.endS(last), level, dips, beats));
+            double startS = beats.beats().get(firsts[i]).timeS();
+            double endS = beats.endS(last);
+            double[] own = byTime.subMap(startS, endS).values().stream()
+                    .flatMap(List::stream)
+                    .mapToDouble(Measured::dipLu)
+                    .toArray();
+            bars.add(bar(firsts[i], endS, level, own, beats));
         }
         return bars;
     }
 
-    private static BarEvenness bar(int first, double endS, LevelCurve level, List<Measured> dips, BeatMap beats) {
+    /** @param own the dips in it, LU */
+    private static BarEvenness bar(int first, double endS, LevelCurve level, double[] own, BeatMap beats) {
         double startS = beats.beats().get(first).timeS();
-        double[] own = dips.stream()
-                .filter(d -> startS <= d.timeS() && d.timeS() < endS)
-                .mapToDouble(Measured::dipLu)
-                .toArray();
         SummaryStatistics loud = new SummaryStatistics();
         int levels = (int) Math.floor((endS - startS) / HOP_S);
         for (int i = 0; i < levels; i++) {

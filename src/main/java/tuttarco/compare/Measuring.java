@@ -38,7 +38,7 @@ final class Measuring {
         this.comparison = comparison;
         this.readings = readings;
         this.settings = settings;
-        this.changes = Changes.of(comparison.beats(), readings, settings);
+        this.changes = Changes.of(comparison, readings, settings);
         this.led = comparison.players().stream().anyMatch(Player::leader);
         this.majority = IntStream.range(0, beats()).mapToObj(this::majority).toList();
     }

@@ -70,13 +70,44 @@ public enum Metric {
             "change",
             "One standard error of a single lag, which the spacing of the frames is part of: errors of reading may be the "
                     + "same in all changes of a player, so nothing is claimed of less.",
-            "standard errors of the change times");
+            "standard errors of the change times"),
+    LOUDNESS_SPREAD(
+            "Spread of loudness",
+            Unit.LOUDNESS,
+            "bar",
+            "How far the loudness spreads within a bar: the standard deviation of momentary loudness, mean over the bars.",
+            "momentary loudness: ITU-R BS.1770-4"),
+    DIP(
+            "Dips at bow changes",
+            Unit.LOUDNESS,
+            "bar",
+            "How far the level dips at the bow changes of all players, mean over the bars.",
+            "own; see the method page"),
+    BOW_AMOUNT(
+            "Bow beside the leader's",
+            Unit.NUMBER,
+            "stroke of both measured",
+            "How much bow a player takes for the strokes played at the same time as the leader's and the same way: 1 as much, "
+                    + "0.5 half of it; median. Lengths are shares of the longest of these strokes, each player's own, since in "
+                    + "the picture a bow is shortened as it points; so half as much in all strokes, the longest too, shows as "
+                    + "as much.",
+            "interval: bootstrap of the median, Efron 1979, Ann. Stat. 7:1; strokes are taken to be independent"),
+    OTHER_END(
+            "At the other end of the bow",
+            Unit.SHARE,
+            "stroke of both placed",
+            "Of the strokes played at the same time as the leader's and the same way, and the leader's near frog or tip, the "
+                    + "share in which the player's was at the other end. Strokes whose part of the bow is not certain don't "
+                    + "count.",
+            "interval: Wilson 1927, J. Am. Stat. Assoc. 22:209; strokes are taken to be independent of each other");
 
     /** What a figure counts in. */
     public enum Unit {
         /** From 0 to 1. */
         SHARE("share"),
         MILLISECONDS("ms"),
+        /** Loudness units, as large as decibels. */
+        LOUDNESS("LU"),
         NUMBER("1");
 
         private final String word;

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import tuttarco.beats.BeatMap;
 import tuttarco.compare.PlayerTiming.Claim;
 import tuttarco.compare.PlayerTiming.Measured;
 import tuttarco.seats.Player;
@@ -52,7 +51,7 @@ public record Timing(boolean toLeader, List<Lag> lags, List<PlayerTiming> player
 
     static Timing of(Comparison comparison, List<Bows> bows, CompareSettings settings) {
         boolean toLeader = comparison.players().stream().anyMatch(Player::leader);
-        List<Lag> lags = toLeader ? comparison.lags() : toOthers(comparison.beats(), readings(bows), settings);
+        List<Lag> lags = toLeader ? comparison.lags() : toOthers(comparison, readings(bows), settings);
         List<Lag> enough =
                 lags.stream().filter(l -> l.changes() >= LEAST_CHANGES).toList();
         List<Double> ps = Holm.adjusted(
@@ -164,8 +163,8 @@ public record Timing(boolean toLeader, List<Lag> lags, List<PlayerTiming> player
     }
 
     /** Lags to the median of the others, for each change seen of the player and of three others. */
-    private static List<Lag> toOthers(BeatMap beats, List<Reading> section, CompareSettings settings) {
-        Changes changes = Changes.of(beats, section, settings);
+    private static List<Lag> toOthers(Comparison comparison, List<Reading> section, CompareSettings settings) {
+        Changes changes = Changes.of(comparison, section, settings);
         return section.stream()
                 .map(r -> new Lag(
                         r.player(),

@@ -9,10 +9,11 @@ import tuttarco.strokes.Bows;
  * How together a section is.
  *
  * @param timing who changes late or early
+ * @param sharing who takes how much bow, and at which end of it
  * @param measures every figure of {@link Metric}: of the whole take, bar by bar, of desks and groups, of each player
  * @param contrasts inside against outside and front against back, where there are two groups
  */
-public record Togetherness(Timing timing, List<Measure> measures, List<Contrast> contrasts) {
+public record Togetherness(Timing timing, BowSharing sharing, List<Measure> measures, List<Contrast> contrasts) {
     public Togetherness {
         measures = List.copyOf(measures);
         contrasts = List.copyOf(contrasts);
@@ -21,10 +22,13 @@ public record Togetherness(Timing timing, List<Measure> measures, List<Contrast>
     /** Finds all of it in a comparison; {@code bows} are the compared readings with what is known of their changes. */
     public static Togetherness of(Comparison comparison, List<Bows> bows, CompareSettings settings) {
         Timing timing = Timing.of(comparison, bows, settings);
+        BowSharing sharing = BowSharing.of(bows, settings);
         Measuring measuring = new Measuring(comparison, Timing.readings(bows), settings);
         return new Togetherness(
                 timing,
-                Stream.concat(measuring.ofSection().stream(), timing.measures().stream())
+                sharing,
+                Stream.of(measuring.ofSection(), timing.measures(), sharing.measures())
+                        .flatMap(List::stream)
                         .toList(),
                 Contrast.in(comparison));
     }

@@ -52,13 +52,18 @@ public final class UnityByShifts {
     /** Of the standard normal distribution, for 95 %. */
     private static final double Z = 1.96;
 
-    private final byte[][] bows;
+    /** A bow of a beat: so written that adding up players counts their downs and their ups at once. */
+    private static final int DOWN = 1;
+
+    private static final int UP = 1 << 16;
+
+    private final int[][] bows;
     private final int beats;
     private final List<Player> players;
     private final List<int[]> partners;
     private final int[] deskOf;
 
-    private UnityByShifts(List<Player> players, byte[][] bows, int beats) {
+    private UnityByShifts(List<Player> players, int[][] bows, int beats) {
         this.players = players;
         this.bows = bows;
         this.beats = beats;
@@ -100,11 +105,11 @@ public final class UnityByShifts {
         if (shared.length < LEAST_BEATS) {
             return new NotTold(Reason.BEATS);
         }
-        byte[][] bows = new byte[read.length][shared.length];
+        int[][] bows = new int[read.length][shared.length];
         for (int p = 0; p < read.length; p++) {
             for (int b = 0; b < shared.length; b++) {
                 Optional<BowDirection> bow = played.get(read[p]).get(shared[b]);
-                bows[p][b] = (byte) (bow.isEmpty() ? 0 : bow.get() == BowDirection.DOWN ? 1 : -1);
+                bows[p][b] = bow.isEmpty() ? 0 : bow.get() == BowDirection.DOWN ? DOWN : UP;
             }
         }
         return new UnityByShifts(Arrays.stream(read).mapToObj(players::get).toList(), bows, shared.length).told();
@@ -191,36 +196,40 @@ public final class UnityByShifts {
 
     /** Counts with each player's bows begun a number of beats later in the passage, the last beat followed by the first. */
     private Counts counts(int[] shifts) {
-        int[] down = new int[beats];
-        int[] up = new int[beats];
+        int[][] shifted = new int[bows.length][];
+        int[] sums = new int[beats];
         for (int p = 0; p < bows.length; p++) {
+            shifted[p] = shifted(bows[p], shifts[p]);
             for (int b = 0; b < beats; b++) {
-                int bow = bow(p, b, shifts);
-                down[b] += bow > 0 ? 1 : 0;
-                up[b] += bow < 0 ? 1 : 0;
+                sums[b] += shifted[p][b];
             }
         }
         long pairs = 0;
         long same = 0;
-        for (int b = 0; b < beats; b++) {
-            pairs += pairs(down[b] + up[b]);
-            same += pairs(down[b]) + pairs(up[b]);
+        for (int sum : sums) {
+            long down = sum % UP;
+            long up = sum / UP;
+            pairs += pairs(down + up);
+            same += pairs(down) + pairs(up);
         }
         long partnerPairs = 0;
         long partnersSame = 0;
         for (int[] pair : partners) {
+            int[] one = shifted[pair[0]];
+            int[] other = shifted[pair[1]];
             for (int b = 0; b < beats; b++) {
-                int product = bow(pair[0], b, shifts) * bow(pair[1], b, shifts);
-                partnerPairs += Math.abs(product);
-                partnersSame += product > 0 ? 1 : 0;
+                partnerPairs += one[b] != 0 && other[b] != 0 ? 1 : 0;
+                partnersSame += one[b] != 0 && one[b] == other[b] ? 1 : 0;
             }
         }
         return new Counts(pairs, same, partnerPairs, partnersSame);
     }
 
-    private int bow(int player, int beat, int[] shifts) {
-        int from = beat + shifts[player];
-        return bows[player][from < beats ? from : from - beats];
+    private static int[] shifted(int[] bows, int by) {
+        int[] shifted = new int[bows.length];
+        System.arraycopy(bows, by, shifted, 0, bows.length - by);
+        System.arraycopy(bows, 0, shifted, bows.length - by, by);
+        return shifted;
     }
 
     private static long pairs(long players) {

@@ -40,6 +40,12 @@ sealed interface Deviation {
     /** From a time on, the clip shows another take, in which the bow went the other way all along; seconds. */
     record OtherTake(double fromS) implements Deviation {}
 
+    /**
+     * Takes this share of the bow that the part would lead others to take, each place moved towards another: 0 is the frog,
+     * 1 the tip.
+     */
+    record TakesBow(double share, double towards, int firstBar, int lastBar) implements Deviation {}
+
     /** Changes the bow later than the part by this time; negative is earlier. */
     record Lags(double lagMs) implements Deviation {}
 

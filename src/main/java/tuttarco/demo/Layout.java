@@ -77,6 +77,14 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
                         .map(n -> n.going(n.direction().opposite(), n.retaken()))
                         .toList();
                 motion = motion.cutTo(BowPlanner.plan(turned, scene.durationS()), take.fromS());
+            } else if (deviation instanceof Deviation.TakesBow takes) {
+                Spell spell = spell(scene.tempo(), takes.firstBar(), takes.lastBar(), 0);
+                double lagS = Deviation.lagS(deviations);
+                motion = motion.drawn(
+                        takes.share(),
+                        takes.towards(),
+                        spell.startS() + lagS - NotePlanner.mostUnevenS(),
+                        spell.endS() + lagS + NotePlanner.mostUnevenS());
             }
         }
         return motion;

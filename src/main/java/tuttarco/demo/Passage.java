@@ -31,6 +31,9 @@ final class Passage {
     static final String LONG =
             MIXED + " | u2 d1 u1 | d1 u1 d1 u1 | d2 u2 | d1.5 u0.5 d2 | u1 d1 u1 d1 | u4 " + "| d1 u1 d2 | u4";
 
+    /** Eight quarters near the frog, then eight near the tip. */
+    static final String QUARTERS = "d2 u2 | d1 u1 d1 u1 | d1 u1 d1 u1 | d4 | u1 d1 u1 d1 | u1 d1 u1 d1 | u4 | d2 u2";
+
     static final String RESTS_AND_RETAKES = "d2 r2 | d2 d2 | d1 u1 r1 d1 | d1 u1 d2 | r2 d2 | d2 u1 r1";
 
     private static final Metre COMMON_TIME = new Metre(4, 4);

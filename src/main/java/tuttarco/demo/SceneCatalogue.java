@@ -84,6 +84,7 @@ public final class SceneCatalogue {
         catalogue.edited();
         catalogue.otherMovements();
         catalogue.otherMovementsHeldOut();
+        catalogue.bowsUnlikeTheLeaders();
         return List.copyOf(catalogue.scenes);
     }
 
@@ -408,6 +409,25 @@ public final class SceneCatalogue {
                 "rests and retakes",
                 single(VIOLA, Facing.CAMERA_LEFT, Passage.RESTS_AND_RETAKES).atTempo(126),
                 Expected.STROKES_MEASURED);
+    }
+
+    private void bowsUnlikeTheLeaders() {
+        List<Cast> cast = section(VIOLIN, 12);
+        for (int i : List.of(1, 5, 10)) {
+            cast.set(
+                    i,
+                    new Cast(
+                            VIOLIN,
+                            Facing.CAMERA,
+                            new Deviation.TakesBow(0.5, 0, 1, 3),
+                            new Deviation.TakesBow(0.5, 1, 5, 6)));
+        }
+        cast.set(3, new Cast(VIOLIN, Facing.CAMERA, new Deviation.TakesBow(0.4, 1, 2, 3)));
+        cast.set(8, new Cast(VIOLIN, Facing.CAMERA, new Deviation.TakesBow(0.4, 0, 5, 6)));
+        add(
+                "section-bow",
+                "three take half the bow for five bars, two are at the other end of it for two",
+                scene(cast, Passage.QUARTERS, SECTION));
     }
 
     private static int even(double px) {

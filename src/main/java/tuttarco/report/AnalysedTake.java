@@ -1,6 +1,7 @@
 package tuttarco.report;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,6 +41,11 @@ public record AnalysedTake(
         Map<String, String> settings,
         String programVersion,
         List<String> notes) {
+    /** When it was played: as the take says, or else the day the clip was made where that was. */
+    public Optional<LocalDate> day(ZoneId zone) {
+        return take.day().or(() -> clip.made().map(made -> LocalDate.ofInstant(made, zone)));
+    }
+
     /** What is kept of it to set it beside other takes. */
     public TakeOnRecord onRecord(Optional<LocalDate> day) {
         return TakeOnRecord.of(take, sha256.get("video"), day, comparison, unity, together, evenness);

@@ -21,12 +21,8 @@ public final class Charts implements Output {
     @Override
     public void write(AnalysedTake take, Path folder) throws IOException {
         Path charts = Files.createDirectories(folder.resolve(name()));
-        for (Chart chart : TakeCharts.ofSection(take)) {
+        for (Chart chart : TakeCharts.all(take)) {
             write(chart, charts);
-        }
-        Optional<Chart> lags = TakeCharts.lagByPlayer(take);
-        if (lags.isPresent()) {
-            write(lags.get(), charts);
         }
         for (Player player : take.comparison().players()) {
             Optional<BowMotion> motion = TakeCharts.ofPlayer(take, player);

@@ -36,7 +36,7 @@ final class EvennessWords {
         return amid.isEmpty() ? "" : "; amid long strokes, measured alike, by " + decibels(amid.getAsDouble());
     }
 
-    private static String decibels(double value) {
+    static String decibels(double value) {
         return String.format(Locale.ROOT, "%.1f dB", value);
     }
 }

@@ -13,7 +13,8 @@ public record ReportModel(
         List<Figure> figures,
         List<String> sound,
         Together together,
-        Late late,
+        Findings late,
+        Findings sharing,
         List<PlayerPart> players,
         Sureness sureness,
         Facts facts) {
@@ -57,8 +58,8 @@ public record ReportModel(
      */
     public record Together(List<String> sentences, List<ChartTable> tables, List<Fact> terms) {}
 
-    /** Who changes late or early; no figure where nobody could be compared. */
-    public record Late(List<String> sentences, Optional<Figure> figure) {}
+    /** What was found of one question, in sentences and pictures; no pictures where there is nothing to show. */
+    public record Findings(List<String> sentences, List<Figure> figures) {}
 
     public record PlayerPart(
             String id, String label, String seat, List<String> sentences, List<Spot> spots, Optional<Figure> figure) {}

@@ -29,6 +29,7 @@ final class ReportWords {
     private final boolean free;
     private final String unit;
     private final SpotWords spots;
+    private final SharingWords sharing;
 
     ReportWords(AnalysedTake take) {
         this.take = take;
@@ -38,6 +39,7 @@ final class ReportWords {
         this.free = take.take().bowing() == Bowing.FREE;
         this.unit = Words.unit(comparison.beats());
         this.spots = new SpotWords(comparison);
+        this.sharing = new SharingWords(take.together().sharing(), comparison.beats());
     }
 
     ReportModel model() {
@@ -52,22 +54,37 @@ final class ReportWords {
                 take.evenness().map(EvennessWords::of).orElse(List.of()),
                 new TogetherWords(take.together(), comparison).together(),
                 late(),
+                sharing(),
                 comparison.players().stream().map(this::player).toList(),
                 sureness(),
                 facts());
     }
 
     /** Where everybody may change when he or she likes, nobody is late. */
-    private ReportModel.Late late() {
-        return free
-                ? new ReportModel.Late(
-                        List.of(
+    private ReportModel.Findings late() {
+        return findings(
+                free
+                        ? List.of(
                                 "This take was meant to be bowed freely: that changes fall apart is wanted, and nobody is"
-                                        + " called late or early."),
-                        Optional.empty())
-                : new ReportModel.Late(
-                        new LateWords(take.together().timing()).sentences(),
-                        TakeCharts.lagByPlayer(take).map(ReportWords::figure));
+                                        + " called late or early.")
+                        : new LateWords(take.together().timing()).sentences(),
+                TakeCharts.ofTiming(take));
+    }
+
+    /** Where everybody may take the bow he or she likes, nobody is compared. */
+    private ReportModel.Findings sharing() {
+        return findings(
+                free
+                        ? List.of(
+                                "This take was meant to be bowed freely: how much bow each takes, and where, is his or her own"
+                                        + " choice, and nobody is compared with the leader.")
+                        : sharing.sentences(),
+                TakeCharts.ofSharing(take));
+    }
+
+    private static ReportModel.Findings findings(List<String> sentences, List<Chart> charts) {
+        return new ReportModel.Findings(
+                sentences, charts.stream().map(ReportWords::figure).toList());
     }
 
     private List<String> summary() {
@@ -180,6 +197,9 @@ final class ReportWords {
                 .filter(b -> b.player().equals(player))
                 .flatMap(b -> BowWords.of(b).stream())
                 .forEach(sentences::add);
+        if (!free) {
+            sentences.addAll(sharing.of(player));
+        }
         return sentences;
     }
 

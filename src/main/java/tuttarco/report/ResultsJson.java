@@ -20,6 +20,7 @@ import tuttarco.beats.BeatMap;
 import tuttarco.bow.BowDirection;
 import tuttarco.compare.BarAgreement;
 import tuttarco.compare.BeatReading;
+import tuttarco.compare.BowSharing;
 import tuttarco.compare.BowingCandidate;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Departure;
@@ -30,7 +31,12 @@ import tuttarco.compare.Metric;
 import tuttarco.compare.PlayerTiming;
 import tuttarco.compare.RehearsalList;
 import tuttarco.compare.Scope;
+import tuttarco.compare.SharedBow;
+import tuttarco.compare.SharedBow.Amounts;
+import tuttarco.compare.SharedBow.EndsKnown;
+import tuttarco.compare.SharedBow.Opposite;
 import tuttarco.compare.Spot;
+import tuttarco.compare.Timing;
 import tuttarco.compare.Togetherness;
 import tuttarco.files.OwnFiles;
 import tuttarco.seats.Facing;
@@ -39,6 +45,7 @@ import tuttarco.strokes.Bow;
 import tuttarco.strokes.BowUse;
 import tuttarco.strokes.Bows;
 import tuttarco.strokes.Edge;
+import tuttarco.take.Bowing;
 
 /**
  * {@code results.json}: everything, as {@code results.schema.json} beside this class describes it. It notes the files that
@@ -106,6 +113,10 @@ public final class ResultsJson implements Output {
             if (take.evenness().isPresent()) {
                 EvennessJson.write(
                         take.evenness().get(), take.comparison().beats().beats(), json);
+            }
+            if (take.take().bowing() == Bowing.UNIFIED) {
+                writeTiming(take.together().timing(), json);
+                writeSharing(take.together().sharing(), json);
             }
             writeTogether(take.together(), json);
             json.writeEndObject();
@@ -252,18 +263,45 @@ public final class ResultsJson implements Output {
         json.writeEndArray();
     }
 
-    private static void writeTogether(Togetherness together, JsonGenerator json) throws IOException {
+    private static void writeTiming(Timing timing, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart("timing");
-        for (PlayerTiming timing : together.timing().players()) {
+        for (PlayerTiming player : timing.players()) {
             json.writeStartObject();
-            json.writeStringField("player", timing.player().label());
-            json.writeStringField("claim", timing.claim().word());
-            if (timing.lag().isPresent()) {
-                number("p", timing.lag().get().p(), json);
+            json.writeStringField("player", player.player().label());
+            json.writeStringField("claim", player.claim().word());
+            if (player.lag().isPresent()) {
+                number("p", player.lag().get().p(), json);
             }
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private static void writeSharing(BowSharing sharing, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("bow_sharing");
+        for (SharedBow player : sharing.players()) {
+            json.writeStartObject();
+            json.writeStringField("player", player.player().label());
+            if (player.amount() instanceof Amounts amounts) {
+                json.writeBooleanField("half", amounts.half());
+            }
+            if (player.ends() instanceof EndsKnown ends) {
+                json.writeBooleanField("other_end", ends.apart());
+                json.writeArrayFieldStart("opposite");
+                for (Opposite opposite : ends.opposite()) {
+                    json.writeStartObject();
+                    number("time_s", opposite.startS(), json);
+                    json.writeStringField("region", opposite.part().word());
+                    json.writeEndObject();
+                }
+                json.writeEndArray();
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void writeTogether(Togetherness together, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart("metrics");
         for (Metric metric : Metric.values()) {
             json.writeStartObject();

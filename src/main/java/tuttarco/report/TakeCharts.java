@@ -3,7 +3,9 @@ package tuttarco.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tuttarco.chart.AgreementByBar;
+import tuttarco.chart.BowByPlayer;
 import tuttarco.chart.BowMotion;
 import tuttarco.chart.BowingStrip;
 import tuttarco.chart.Chart;
@@ -11,12 +13,14 @@ import tuttarco.chart.LagByPlayer;
 import tuttarco.chart.SectionByBeat;
 import tuttarco.chart.Spots;
 import tuttarco.chart.UnityDial;
+import tuttarco.compare.BowSharing;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Timing;
 import tuttarco.compare.Unity;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
+import tuttarco.take.Bowing;
 import tuttarco.tracks.ArmTrack;
 
 /** Which charts a take has. */
@@ -26,6 +30,13 @@ final class TakeCharts {
     /** What the section is first compared with: the marking, or the leader where nothing is marked. */
     static Against reference(AnalysedTake take) {
         return take.part().isPresent() ? Against.MARKING : Against.LEADER;
+    }
+
+    /** All but the players' own. */
+    static List<Chart> all(AnalysedTake take) {
+        return Stream.of(ofSection(take), ofTiming(take), ofSharing(take))
+                .flatMap(List::stream)
+                .toList();
     }
 
     static List<Chart> ofSection(AnalysedTake take) {
@@ -48,10 +59,20 @@ final class TakeCharts {
         return List.copyOf(charts);
     }
 
-    /** Empty where there is nobody whose changes could be compared. */
-    static Optional<Chart> lagByPlayer(AnalysedTake take) {
+    /** None where there is nobody whose changes could be compared, or everybody may change at will. */
+    static List<Chart> ofTiming(AnalysedTake take) {
         Timing timing = take.together().timing();
-        return timing.players().isEmpty() ? Optional.empty() : Optional.of(new LagByPlayer(timing));
+        return free(take) || timing.players().isEmpty() ? List.of() : List.of(new LagByPlayer(timing));
+    }
+
+    /** None where no player's bow could be compared with the leader's, or everybody may bow at will. */
+    static List<Chart> ofSharing(AnalysedTake take) {
+        BowSharing sharing = take.together().sharing();
+        return !free(take) && sharing.measured() ? List.of(new BowByPlayer(sharing)) : List.of();
+    }
+
+    private static boolean free(AnalysedTake take) {
+        return take.take().bowing() == Bowing.FREE;
     }
 
     /** A player's own chart, empty where the player has no track or no reading. */

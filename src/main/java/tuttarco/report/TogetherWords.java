@@ -99,6 +99,7 @@ final class TogetherWords {
         return switch (unit) {
             case SHARE -> Words.percent(value);
             case MILLISECONDS -> Math.round(value) + " ms";
+            case LOUDNESS -> EvennessWords.decibels(value);
             case NUMBER -> String.format(Locale.ROOT, "%.2f", value);
         };
     }

@@ -122,7 +122,7 @@ public final class SeatFinder {
     private static ArmTrack withSigns(ArmTrack track) {
         List<ArmSample> samples =
                 track.samples().stream().map(SeatFinder::withSign).toList();
-        return new ArmTrack(track.player(), track.startS(), track.endS(), samples, track.bowHand(), track.shots());
+        return new ArmTrack(track.player(), track.startS(), track.endS(), samples, track.body(), track.shots());
     }
 
     private static ArmSample withSign(ArmSample sample) {

@@ -1,12 +1,13 @@
 package tuttarco.stats;
 
+import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.dkpro.statistics.agreement.coding.CodingAnnotationStudy;
 import org.dkpro.statistics.agreement.coding.FleissKappaAgreement;
-import org.dkpro.statistics.agreement.coding.KrippendorffAlphaAgreement;
-import org.dkpro.statistics.agreement.distance.NominalDistanceFunction;
 
 /**
  * How far several people chose alike beyond what chance would do: 1 where they always did, 0 where no more than chance,
@@ -27,9 +28,27 @@ public final class Agreement {
         if (lessThanTwoSorts(paired)) {
             return Optional.empty();
         }
-        int most = paired.stream().mapToInt(List::size).max().orElseThrow();
-        return Optional.of(new KrippendorffAlphaAgreement(study(paired, most), new NominalDistanceFunction())
-                .calculateAgreement());
+        Map<T, Long> all = new HashMap<>();
+        double apart = 0;
+        for (List<T> thing : paired) {
+            Map<T, Long> here = new HashMap<>();
+            thing.forEach(choice -> here.merge(choice, 1L, Long::sum));
+            here.forEach((choice, count) -> all.merge(choice, count, Long::sum));
+            apart += differing(here.values()) / (thing.size() - 1);
+        }
+        long chosen = all.values().stream().mapToLong(Long::longValue).sum();
+        return Optional.of(1 - (chosen - 1) * apart / differing(all.values()));
+    }
+
+    /** How many ordered pairs chose differently, by how many chose each. */
+    private static double differing(Collection<Long> counts) {
+        double sum = 0;
+        double squares = 0;
+        for (long count : counts) {
+            sum += count;
+            squares += (double) count * count;
+        }
+        return sum * sum - squares;
     }
 
     /**

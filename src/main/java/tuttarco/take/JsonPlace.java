@@ -1,9 +1,16 @@
 package tuttarco.take;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -16,26 +23,31 @@ import tuttarco.files.Plain;
  *
  * @param path such as {@code players[2].seat}; empty for the whole document
  */
-record JsonPlace(String file, String path, JsonNode value) {
+public record JsonPlace(String file, String path, JsonNode value) {
     private static final int LONGEST_TEXT = 200;
+    private static final DateTimeFormatter DAY = new DateTimeFormatterBuilder()
+            .appendValue(ChronoField.YEAR, 4)
+            .appendPattern("-MM-dd")
+            .toFormatter(Locale.ROOT)
+            .withResolverStyle(ResolverStyle.STRICT);
 
     /** What a record's constructor makes of values that have the right form. */
-    interface Making<T> {
+    public interface Making<T> {
         T make();
     }
 
     /** A mandatory field. */
-    JsonPlace field(String name) throws InputException {
+    public JsonPlace field(String name) throws InputException {
         return optional(name).orElseThrow(() -> wrong("there is no '" + name + "'", "add it"));
     }
 
-    Optional<JsonPlace> optional(String name) {
+    public Optional<JsonPlace> optional(String name) {
         return Optional.ofNullable(value.get(name))
                 .map(child -> new JsonPlace(file, path.isEmpty() ? name : path + "." + name, child));
     }
 
     /** This, if it is an object with no other fields than these. */
-    JsonPlace object(String... allowed) throws InputException {
+    public JsonPlace object(String... allowed) throws InputException {
         if (!value.isObject()) {
             throw wrong("this is not an object", "write { } with " + String.join(", ", allowed));
         }
@@ -50,7 +62,7 @@ record JsonPlace(String file, String path, JsonNode value) {
         return this;
     }
 
-    List<JsonPlace> list() throws InputException {
+    public List<JsonPlace> list() throws InputException {
         if (!value.isArray()) {
             throw wrong("this is not a list", "write [ ] with one entry for each");
         }
@@ -61,7 +73,7 @@ record JsonPlace(String file, String path, JsonNode value) {
         return entries;
     }
 
-    String text() throws InputException {
+    public String text() throws InputException {
         if (!value.isTextual() || value.textValue().isBlank()) {
             throw wrong("this is not a text", "write some words in quotes");
         }
@@ -74,7 +86,7 @@ record JsonPlace(String file, String path, JsonNode value) {
         return text;
     }
 
-    int wholeNumber() throws InputException {
+    public int wholeNumber() throws InputException {
         if (!value.isIntegralNumber() || !value.canConvertToInt()) {
             throw wrong("this is not a whole number", "write one without quotes and point");
         }
@@ -82,18 +94,28 @@ record JsonPlace(String file, String path, JsonNode value) {
     }
 
     /** A bar number as printed, such as {@code 17} with or without quotes, or {@code "12a"}. */
-    String barNumber() throws InputException {
+    public String barNumber() throws InputException {
         return value.isIntegralNumber() ? Integer.toString(wholeNumber()) : text();
     }
 
-    double number() throws InputException {
+    public double number() throws InputException {
         if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
             throw wrong("this is not a number that can be used", "write one without quotes");
         }
         return value.doubleValue();
     }
 
-    boolean yesOrNo() throws InputException {
+    /** A day of the calendar, ISO 8601: {@code "2026-11-25"}. */
+    public LocalDate day() throws InputException {
+        String text = text();
+        try {
+            return LocalDate.parse(text, DAY);
+        } catch (DateTimeParseException e) {
+            throw wrong("'" + Plain.text(text) + "' is no day of the calendar", "write it like \"2026-11-25\"");
+        }
+    }
+
+    public boolean yesOrNo() throws InputException {
         if (!value.isBoolean()) {
             throw wrong("this is neither true nor false", "write one of them without quotes");
         }
@@ -101,7 +123,7 @@ record JsonPlace(String file, String path, JsonNode value) {
     }
 
     /** The one of the values whose word stands here. */
-    <T> T oneOf(T[] values, Function<T, String> word) throws InputException {
+    public <T> T oneOf(T[] values, Function<T, String> word) throws InputException {
         String text = text();
         return Arrays.stream(values)
                 .filter(candidate -> word.apply(candidate).equals(text))
@@ -111,7 +133,7 @@ record JsonPlace(String file, String path, JsonNode value) {
                         "write one of " + Arrays.stream(values).map(word).collect(Collectors.joining(", "))));
     }
 
-    <T> T make(Making<T> making) throws InputException {
+    public <T> T make(Making<T> making) throws InputException {
         try {
             return making.make();
         } catch (IllegalArgumentException e) {
@@ -119,7 +141,7 @@ record JsonPlace(String file, String path, JsonNode value) {
         }
     }
 
-    InputException wrong(String what, String todo) {
+    public InputException wrong(String what, String todo) {
         return new InputException(file + ": " + (path.isEmpty() ? "" : path + ": ") + what + "; " + todo);
     }
 }

@@ -1,6 +1,7 @@
 package tuttarco.take;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import tuttarco.score.PartChoice;
@@ -14,6 +15,7 @@ import tuttarco.seats.Player;
  * @param part the part with its bowing, MusicXML or bow text; without one the section is compared with its leader only
  * @param partChoice which of the parts in that file, and how it is played
  * @param over bow text of single bars written over the part
+ * @param day when it was played, as somebody wrote it down
  */
 public record Take(
         Path file,
@@ -24,7 +26,8 @@ public record Take(
         PartChoice partChoice,
         Optional<Path> over,
         BeatsGiven beats,
-        Bowing bowing) {
+        Bowing bowing,
+        Optional<LocalDate> day) {
     public Take {
         players = List.copyOf(players);
         if (players.isEmpty()) {
@@ -38,7 +41,7 @@ public record Take(
         }
     }
 
-    /** A take of whose part no choice is made, and over which nothing is written. */
+    /** A take of whose part no choice is made, over which nothing is written, and whose day is not. */
     public Take(
             Path file,
             String title,
@@ -47,7 +50,7 @@ public record Take(
             Optional<Path> part,
             BeatsGiven beats,
             Bowing bowing) {
-        this(file, title, video, players, part, PartChoice.DEFAULT, Optional.empty(), beats, bowing);
+        this(file, title, video, players, part, PartChoice.DEFAULT, Optional.empty(), beats, bowing, Optional.empty());
     }
 
     public Optional<Player> leader() {

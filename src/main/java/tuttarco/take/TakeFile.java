@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,7 +58,7 @@ public final class TakeFile {
             throw new InputException(name + ": this take file has version " + version + "; this program reads version "
                     + VERSION + "; save it again in that version");
         }
-        root.object("version", "title", "video", "bowing", "players", "part", "beats");
+        root.object("version", "title", "video", "day", "bowing", "players", "part", "beats");
         return take(root, file, new TakeFolder(file.toAbsolutePath().getParent()));
     }
 
@@ -120,6 +121,8 @@ public final class TakeFile {
         Optional<JsonPlace> counted = root.optional("beats");
         BeatsGiven beats = counted.isPresent() ? beats(counted.get(), folder) : new BeatsGiven.Missing();
         Path video = folder.file(root.field("video"));
+        Optional<JsonPlace> dated = root.optional("day");
+        Optional<LocalDate> day = dated.isPresent() ? Optional.of(dated.get().day()) : Optional.empty();
         Optional<JsonPlace> named = root.optional("part");
         boolean chosen = named.filter(place -> place.value().isObject()).isPresent();
         Optional<JsonPlace> partFile = chosen ? Optional.of(named.get().field("file")) : named;
@@ -133,7 +136,7 @@ public final class TakeFile {
                             "these need a part, for its notes or its metre and bars",
                             "add a part, or give the beats as a list");
         }
-        return listed.make(() -> new Take(file, title, video, players, part, choice, over, beats, bowing));
+        return listed.make(() -> new Take(file, title, video, players, part, choice, over, beats, bowing, day));
     }
 
     private static PartChoice partChoice(JsonPlace place) throws InputException {

@@ -24,6 +24,7 @@ final class TakeJson {
         root.put("version", TakeFile.VERSION);
         root.put("title", take.title());
         root.put("video", inside(folder, take.video()));
+        take.day().ifPresent(day -> root.put("day", day.toString()));
         root.put("bowing", take.bowing().word());
         for (Player player : take.players()) {
             put(root.withArray("players").addObject(), player);

@@ -85,17 +85,12 @@ final class ArmInShots implements ArmTracker {
                 samples.add(new ArmSample.Lost(part.shot().startS(), ArmSample.Reason.TOO_FEW_FRAMES));
             }
         }
-        Optional<Hand> bowHand = tracks.stream()
-                .filter(track -> track.bowHand().isPresent())
+        Optional<Body> body = tracks.stream()
+                .filter(track -> track.body().isPresent())
                 .max(Comparator.comparingInt(track -> track.samples().size()))
-                .flatMap(ArmTrack::bowHand);
+                .flatMap(ArmTrack::body);
         return new ArmTrack(
-                player,
-                0,
-                endS,
-                samples,
-                bowHand,
-                parts.stream().map(Part::shot).toList());
+                player, 0, endS, samples, body, parts.stream().map(Part::shot).toList());
     }
 
     @Override

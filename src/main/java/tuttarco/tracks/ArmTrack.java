@@ -8,12 +8,12 @@ import tuttarco.video.Shot;
 /**
  * One bow arm over the whole clip, in time order; a sample a frame, or fewer where frames come very quickly.
  *
- * @param bowHand the hand that bows as the picture shows it, where the player's body was seen
+ * @param body what poses showed of the player, where they did
  * @param shots what the clip was cut together from, in time order; each has a sample and no movement goes on from
  *     one to the next
  */
 public record ArmTrack(
-        Player player, double startS, double endS, List<ArmSample> samples, Optional<Hand> bowHand, List<Shot> shots) {
+        Player player, double startS, double endS, List<ArmSample> samples, Optional<Body> body, List<Shot> shots) {
     public ArmTrack {
         if (!(endS >= startS)) {
             throw new IllegalArgumentException("a track ends after it starts: " + startS + " to " + endS);
@@ -23,11 +23,11 @@ public record ArmTrack(
     }
 
     /** A track of a clip that is one shot. */
-    public ArmTrack(Player player, double startS, double endS, List<ArmSample> samples, Optional<Hand> bowHand) {
-        this(player, startS, endS, samples, bowHand, List.of(Shot.FIRST));
+    public ArmTrack(Player player, double startS, double endS, List<ArmSample> samples, Optional<Body> body) {
+        this(player, startS, endS, samples, body, List.of(Shot.FIRST));
     }
 
-    /** A track that does not tell which hand bows. */
+    /** A track without poses. */
     public ArmTrack(Player player, double startS, double endS, List<ArmSample> samples) {
         this(player, startS, endS, samples, Optional.empty());
     }
@@ -39,5 +39,10 @@ public record ArmTrack(
                 .map(Shot::startS)
                 .filter(cutS -> fromS < cutS && cutS <= toS)
                 .findFirst();
+    }
+
+    /** The hand that bows as the picture shows it, where the player's body was seen. */
+    public Optional<Hand> bowHand() {
+        return body.map(Body::bowHand);
     }
 }

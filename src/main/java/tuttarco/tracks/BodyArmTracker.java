@@ -235,7 +235,8 @@ public final class BodyArmTracker implements ArmTracker {
         List<ArmSample> samples = new ArrayList<>(byFlow.finish(endS).samples());
         BowArm bow = bow(following.get(), section.besides(player));
         samples.addAll(bow.samples());
-        return new ArmTrack(player, 0, endS, samples, Optional.of(bow.hand()));
+        Body body = new Body(bow.hand(), KeyPose.medianShoulderWidthPx(poses));
+        return new ArmTrack(player, 0, endS, samples, Optional.of(body));
     }
 
     @Override

@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.math3.stat.StatUtils;
 import tuttarco.seats.Player;
 import tuttarco.signal.Axis;
 import tuttarco.signal.LocalAxis;
@@ -138,9 +137,7 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
     }
 
     private static Optional<ArmSample.Reason> hopeless(List<KeyPose> poses, double[] timesS) {
-        double shouldersPx = StatUtils.percentile(
-                poses.stream().mapToDouble(KeyPose::shoulderWidthPx).toArray(), 50);
-        return shouldersPx < SMALLEST_SHOULDERS_PX
+        return KeyPose.medianShoulderWidthPx(poses) < SMALLEST_SHOULDERS_PX
                 ? Optional.of(ArmSample.Reason.TOO_SMALL)
                 : FlowArmTracker.tooSlow(timesS);
     }

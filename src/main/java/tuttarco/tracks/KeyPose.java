@@ -1,6 +1,7 @@
 package tuttarco.tracks;
 
 import java.util.List;
+import org.apache.commons.math3.stat.StatUtils;
 import tuttarco.bow.Instrument;
 import tuttarco.pose.Landmark;
 import tuttarco.pose.Pose;
@@ -119,6 +120,12 @@ record KeyPose(double timeS, Pose pose) {
         return new Way(
                 ways.stream().mapToDouble(Way::x).average().orElse(0),
                 ways.stream().mapToDouble(Way::y).average().orElse(0));
+    }
+
+    /** Of several poses of one player. */
+    static double medianShoulderWidthPx(List<KeyPose> poses) {
+        return StatUtils.percentile(
+                poses.stream().mapToDouble(KeyPose::shoulderWidthPx).toArray(), 50);
     }
 
     /** Width of the shoulders if they were seen from the front, pixels; an estimate where the player shows a side. */

@@ -7,6 +7,8 @@ import static org.bytedeco.ffmpeg.global.avutil.av_log_set_level;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import org.bytedeco.javacv.FFmpegFrameGrabber;
 import org.bytedeco.javacv.FrameGrabber.ImageMode;
@@ -34,6 +36,9 @@ public final class Clip implements AutoCloseable {
 
     /** A clip this much shorter than its container says, in seconds, was cut off. */
     private static final double TRUNCATED_S = 0.5;
+
+    /** Clocks that were never set count from the beginning of 1904, 1970 or 1980 (no source). */
+    private static final Instant CLOCK_NOT_SET = Instant.parse("1981-01-01T00:00:00Z");
 
     private final Path file;
     private final FFmpegFrameGrabber grabber;
@@ -67,7 +72,8 @@ public final class Clip implements AutoCloseable {
                 rotation.swapsSides() ? widthPx : heightPx,
                 grabber.getVideoFrameRate(),
                 lengthUs > 0 ? Optional.of(lengthUs / 1e6) : Optional.empty(),
-                grabber.hasAudio());
+                grabber.hasAudio(),
+                made(grabber));
     }
 
     /**
@@ -184,6 +190,17 @@ public final class Clip implements AutoCloseable {
         grabber.setOption("protocol_whitelist", "file");
         grabber.setOption("format_whitelist", containers);
         return grabber;
+    }
+
+    /** When the container says it was made; a clock that was never set says nothing. */
+    private static Optional<Instant> made(FFmpegFrameGrabber grabber) {
+        try {
+            return Optional.ofNullable(grabber.getMetadata("creation_time"))
+                    .map(Instant::parse)
+                    .filter(made -> made.isAfter(CLOCK_NOT_SET));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
     }
 
     /** The container's own time at the clip's start, seconds. */

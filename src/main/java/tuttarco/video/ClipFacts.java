@@ -1,6 +1,7 @@
 package tuttarco.video;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Optional;
 
 /**
@@ -8,6 +9,13 @@ import java.util.Optional;
  *
  * @param framesPerS average frame rate as the container tells it
  * @param durationS length as the container tells it; empty where it does not
+ * @param made when it was filmed as the container tells it; empty where it does not
  */
 public record ClipFacts(
-        Path file, int widthPx, int heightPx, double framesPerS, Optional<Double> durationS, boolean hasSound) {}
+        Path file,
+        int widthPx,
+        int heightPx,
+        double framesPerS,
+        Optional<Double> durationS,
+        boolean hasSound,
+        Optional<Instant> made) {}

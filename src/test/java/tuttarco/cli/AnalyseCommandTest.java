@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -16,6 +18,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tuttarco.season.PlayerOnRecord;
+import tuttarco.season.SeasonLog;
+import tuttarco.season.TakeOnRecord;
 
 /** The two command lines scripts rely on, and the files and columns they promise. */
 class AnalyseCommandTest {
@@ -133,6 +138,32 @@ class AnalyseCommandTest {
         assertEquals(1, refused.errLines().size(), refused.err());
         assertTrue(
                 refused.err().contains("today.bowing.txt: line 1, column 1: bar 3 is not in the part"), refused.err());
+    }
+
+    @Test
+    void aTakeIsAddedToItsSeason() throws Exception {
+        Path season = folder.resolve("season");
+        Path dated = Files.writeString(
+                given.resolve("dated.take.json"),
+                TinyTake.JSON.replace("\"bowing\"", "\"day\": \"2026-11-25\", \"bowing\""));
+        for (int i = 0; i < 2; i++) {
+            Shell shell = Shell.run("analyse", dated, "--out", folder.resolve("out"), "--season", season);
+            assertEquals(0, shell.code(), shell.err());
+        }
+        assertEquals(2, Files.readAllLines(season.resolve("season.jsonl")).size());
+        List<TakeOnRecord> takes = SeasonLog.read(season).takes();
+        assertEquals(1, takes.size());
+        TakeOnRecord take = takes.get(0);
+        assertEquals(Optional.of(LocalDate.of(2026, 11, 25)), take.day());
+        assertEquals(
+                List.of("Ida", "Jon"),
+                take.players().stream().map(PlayerOnRecord::label).toList());
+        assertEquals(6, take.beats().size());
+
+        Path file = Files.writeString(folder.resolve("file"), "mine");
+        Shell refused = Shell.run("analyse", dated, "--out", folder.resolve("none"), "--season", file);
+        assertEquals(5, refused.code(), refused.err());
+        assertFalse(Files.exists(folder.resolve("none")), "told before anything is read");
     }
 
     @Test

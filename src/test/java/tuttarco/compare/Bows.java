@@ -15,13 +15,13 @@ import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
 /** Players, and what can happen to a reading. */
-final class Bows {
+public final class Bows {
     /** No reading has shorter strokes than this after jitter, seconds. */
     private static final double SHORTEST_S = 0.01;
 
     private Bows() {}
 
-    static Player player(String label, int desk, Place place, boolean leader) {
+    public static Player player(String label, int desk, Place place, boolean leader) {
         return new Player(
                 label, desk, place, Instrument.VIOLA, new SeatBox(0, 0, 100, 100), Optional.of(Facing.CAMERA), leader);
     }

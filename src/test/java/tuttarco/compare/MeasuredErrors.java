@@ -28,22 +28,22 @@ import tuttarco.strokes.StrokeKind;
  *
  * @param changeErrorS mean absolute error of the changes, seconds
  */
-record MeasuredErrors(String source, double changeErrorS, List<Stretch> stretches) {
+public record MeasuredErrors(String source, double changeErrorS, List<Stretch> stretches) {
     /** A normal deviate's standard deviation is its mean absolute value times this. */
     private static final double SD_OF_MEAN_ABSOLUTE = Math.sqrt(Math.PI / 2);
 
     /**
      * @param what empty where the direction was read, right or wrong
      */
-    private record Stretch(double lengthS, boolean wrong, Optional<StrokeKind> what, double confidence) {}
+    record Stretch(double lengthS, boolean wrong, Optional<StrokeKind> what, double confidence) {}
 
     /** Of the players of rendered scenes. */
-    static List<MeasuredErrors> rendered() {
+    public static List<MeasuredErrors> rendered() {
         return in("reading-errors.csv");
     }
 
     /** Of the two players of real clips, 16 s in all. */
-    static List<MeasuredErrors> real() {
+    public static List<MeasuredErrors> real() {
         return in("reading-errors-real.csv");
     }
 
@@ -81,7 +81,7 @@ record MeasuredErrors(String source, double changeErrorS, List<Stretch> stretche
     }
 
     /** The strokes as they would have been read, from a random moment of what was measured on, again and again. */
-    List<Stroke> on(List<Stroke> played, Random random) {
+    public List<Stroke> on(List<Stroke> played, Random random) {
         double endS = played.get(played.size() - 1).endS();
         List<Stroke> read = Bows.jittered(played, changeErrorS * SD_OF_MEAN_ABSOLUTE, random);
         double lengthS = stretches.stream().mapToDouble(Stretch::lengthS).sum();

@@ -21,15 +21,15 @@ import tuttarco.strokes.StrokeKind;
  *
  * @param lengthsS strokes and, where negative, rests, seconds
  */
-record Passage(double beatS, List<Double> lengthsS) {
-    static final double START_S = 2;
+public record Passage(double beatS, List<Double> lengthsS) {
+    public static final double START_S = 2;
 
-    static Passage steady(double strokeS, double beatS, int strokes) {
+    public static Passage steady(double strokeS, double beatS, int strokes) {
         return new Passage(beatS, Collections.nCopies(strokes, strokeS));
     }
 
     /** Strokes of a quarter second to two seconds in random order, seldom a rest, about 30 s. */
-    static Passage random(Random random) {
+    public static Passage random(Random random) {
         double beatS = List.of(0.5, 0.6, 0.8, 1.0).get(random.nextInt(4));
         List<Double> lengthsS = new ArrayList<>();
         double totalS = 0;
@@ -42,11 +42,11 @@ record Passage(double beatS, List<Double> lengthsS) {
         return new Passage(beatS, lengthsS);
     }
 
-    double endS() {
+    public double endS() {
         return START_S + lengthsS.stream().mapToDouble(Math::abs).sum();
     }
 
-    BeatMap beats() {
+    public BeatMap beats() {
         List<Beat> beats = new ArrayList<>();
         int count = Math.max(2, (int) Math.floor((endS() - START_S) / beatS + 1e-6));
         for (int i = 0; i < count; i++) {
@@ -55,7 +55,7 @@ record Passage(double beatS, List<Double> lengthsS) {
         return new BeatMap(beats);
     }
 
-    List<TimedSpan> marking() {
+    public List<TimedSpan> marking() {
         Position somewhere = new Position(0, 1);
         List<TimedSpan> spans = new ArrayList<>();
         BowDirection direction = BowDirection.DOWN;
@@ -73,7 +73,7 @@ record Passage(double beatS, List<Double> lengthsS) {
     }
 
     /** What a player does who keeps to the marking, from 0 to a second after the end. */
-    List<Stroke> asMarked() {
+    public List<Stroke> asMarked() {
         List<Stroke> strokes = new ArrayList<>();
         strokes.add(new Stroke(0, START_S, StrokeKind.STILL, 1));
         for (TimedSpan span : marking()) {
@@ -84,12 +84,12 @@ record Passage(double beatS, List<Double> lengthsS) {
         return strokes;
     }
 
-    double beatStartS(int index) {
+    public double beatStartS(int index) {
         return START_S + index * beatS;
     }
 
     /** Whether every moment of the beats from {@code first} to {@code last} is bowed. */
-    boolean bowed(int first, int last) {
+    public boolean bowed(int first, int last) {
         return marking().stream()
                 .filter(s -> s.span() instanceof Rest)
                 .allMatch(s -> Spans.overlapS(s.startS(), s.endS(), beatStartS(first), beatStartS(last + 1)) == 0);

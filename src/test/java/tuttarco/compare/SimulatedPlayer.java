@@ -15,30 +15,30 @@ import tuttarco.strokes.StrokeKind;
  * @param turned beats played the other way round
  * @param lagS how late, seconds
  */
-record SimulatedPlayer(Player player, List<Beats> turned, double lagS, boolean free) {
+public record SimulatedPlayer(Player player, List<Beats> turned, double lagS, boolean free) {
     /** Beats of a passage by index, both inclusive. */
-    record Beats(int first, int last) {}
+    public record Beats(int first, int last) {}
 
-    static SimulatedPlayer with(Player player) {
+    public static SimulatedPlayer with(Player player) {
         return new SimulatedPlayer(player, List.of(), 0, false);
     }
 
-    SimulatedPlayer turned(int first, int last) {
+    public SimulatedPlayer turned(int first, int last) {
         List<Beats> more = new ArrayList<>(turned);
         more.add(new Beats(first, last));
         return new SimulatedPlayer(player, List.copyOf(more), lagS, free);
     }
 
-    SimulatedPlayer late(double byS) {
+    public SimulatedPlayer late(double byS) {
         return new SimulatedPlayer(player, turned, byS, free);
     }
 
-    SimulatedPlayer bowingFreely() {
+    public SimulatedPlayer bowingFreely() {
         return new SimulatedPlayer(player, turned, lagS, true);
     }
 
     /** Does as the other, so many beats later, but finds back at the same time. */
-    SimulatedPlayer following(SimulatedPlayer other, int beatsLater) {
+    public SimulatedPlayer following(SimulatedPlayer other, int beatsLater) {
         List<Beats> later = other.turned.stream()
                 .map(b -> new Beats(b.first() + beatsLater, b.last()))
                 .toList();
@@ -46,7 +46,7 @@ record SimulatedPlayer(Player player, List<Beats> turned, double lagS, boolean f
     }
 
     /** What the player did. */
-    List<Stroke> played(Passage passage, Random random) {
+    public List<Stroke> played(Passage passage, Random random) {
         List<Stroke> strokes = free ? freely(passage, random) : passage.asMarked();
         for (Beats beats : turned) {
             strokes = Bows.turned(strokes, passage.beatStartS(beats.first()), passage.beatStartS(beats.last() + 1));
@@ -55,7 +55,7 @@ record SimulatedPlayer(Player player, List<Beats> turned, double lagS, boolean f
     }
 
     /** What would be read of it, with the errors of one of those measured. */
-    Reading read(Passage passage, List<MeasuredErrors> errors, Random random) {
+    public Reading read(Passage passage, List<MeasuredErrors> errors, Random random) {
         return Bows.reading(player, errors.get(random.nextInt(errors.size())).on(played(passage, random), random));
     }
 

@@ -1,6 +1,8 @@
 package tuttarco.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
@@ -20,14 +22,23 @@ class ChartsTest extends OutputContract {
     @Test
     void eachChartIsThereTwice() throws IOException {
         List<String> names = names(Fixtures.unified());
-        assertEquals(2 * (6 + 8), names.size());
+        assertEquals(2 * (7 + 8), names.size());
         assertEquals(List.of("agreement-by-bar.png", "agreement-by-bar.svg", "bow-01.png"), names.subList(0, 3));
     }
 
     @Test
     void withoutAPartTheLeaderIsTheMeasure() throws IOException {
         List<String> names = names(Fixtures.withoutPart());
-        assertEquals(2 * (3 + 8), names.size());
-        assertEquals("section-by-beat-leader.svg", names.get(21));
+        assertEquals(2 * (4 + 8), names.size());
+        assertEquals("section-by-beat-leader.svg", names.get(23));
+    }
+
+    /** Who may change and bow at will is not compared with the leader. */
+    @Test
+    void ofAFreeTakeNoChartTellsWhoIsLate() throws IOException {
+        List<String> names = names(Fixtures.free());
+        assertTrue(names.contains("section-by-beat.svg"));
+        assertFalse(names.contains("lag-by-player.svg"));
+        assertFalse(names.contains("bow-by-player.svg"));
     }
 }

@@ -1,6 +1,8 @@
 package tuttarco.report;
 
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +17,7 @@ import tuttarco.compare.UnityByShifts;
 import tuttarco.score.Bar;
 import tuttarco.score.Metre;
 import tuttarco.score.Part;
+import tuttarco.score.PartChoice;
 import tuttarco.strokes.Bow;
 import tuttarco.strokes.BowPart;
 import tuttarco.strokes.BowUse;
@@ -107,7 +110,23 @@ final class Fixtures {
             OptionalDouble.of(3.25),
             OptionalDouble.empty());
 
+    /** A take of which the clip and perhaps somebody say when it was played. */
+    static AnalysedTake filmed(Instant made, Optional<LocalDate> day) {
+        return take(
+                SectionFixture.unified(), true, Bowing.UNIFIED, "Autumn serenade, letter B", day, Optional.of(made));
+    }
+
     private static AnalysedTake take(SectionFixture section, boolean marked, Bowing bowing, String title) {
+        return take(section, marked, bowing, title, Optional.empty(), Optional.empty());
+    }
+
+    private static AnalysedTake take(
+            SectionFixture section,
+            boolean marked,
+            Bowing bowing,
+            String title,
+            Optional<LocalDate> day,
+            Optional<Instant> made) {
         Path file = Path.of("rehearsal.take.json");
         Take take = new Take(
                 file,
@@ -115,14 +134,17 @@ final class Fixtures {
                 Path.of("rehearsal.mp4"),
                 section.players,
                 marked ? Optional.of(Path.of("part.musicxml")) : Optional.empty(),
+                PartChoice.DEFAULT,
+                Optional.empty(),
                 new BeatsGiven.Steady(120, SectionFixture.START_S),
-                bowing);
+                bowing,
+                day);
         Optional<Part> part = marked
                 ? Optional.of(new Part("Violin I", List.of(Bar.full("1", new Metre(4, 4))), List.of()))
                 : Optional.empty();
         return new AnalysedTake(
                 take,
-                new ClipFacts(take.video(), 1280, 720, 25, Optional.of(section.endS), true),
+                new ClipFacts(take.video(), 1280, 720, 25, Optional.of(section.endS), true, made),
                 section.endS,
                 section.tracks,
                 section.readings,

@@ -67,11 +67,13 @@ class ReportPageTest extends OutputContract {
         assertEquals(
                 "With the marking on 38 of 46 judged beats. Not shown to change late or early: median +25 ms of 40 changes, "
                         + "where less than 27 ms could not be seen. "
-                        + "On average a stroke took 100 % of the bow of the longest one (46 strokes measured).",
+                        + "On average a stroke took 100 % of the bow of the longest one (46 strokes measured). "
+                        + "Bow taken beside the leader's: 100 %, the median of 38 strokes both played, "
+                        + "95 % interval 100 to 100 %.",
                 page.select("#player-6 > p").get(1).text());
         assertTrue(page.select("#player-8").text().contains("Not judged: 16 beats not seen."));
-        assertEquals(14, page.select("figure svg").size());
-        assertEquals(14, page.select("figure details table caption").size());
+        assertEquals(15, page.select("figure svg").size());
+        assertEquals(15, page.select("figure details table caption").size());
     }
 
     /** Of the first player the 23 up-bows are placed; of what is not seen nothing is said. */
@@ -123,6 +125,8 @@ class ReportPageTest extends OutputContract {
         assertTrue(page.text().contains("changes fall apart is wanted, and nobody is called late or early"));
         assertFalse(page.text().contains("Not shown to change late"));
         assertFalse(page.text().contains("changes late, by"));
+        assertTrue(page.select("#late svg, #bow svg").isEmpty());
+        assertFalse(page.text().contains("Bow taken beside the leader's"));
     }
 
     @Test
@@ -161,7 +165,7 @@ class ReportPageTest extends OutputContract {
     void aWholeOrchestraFitsInSixMegabytes() throws IOException {
         String page = written(Fixtures.large());
         assertTrue(page.length() < 6_000_000, page.length() + " letters");
-        assertEquals(66, Jsoup.parse(page).select("figure svg").size());
+        assertEquals(67, Jsoup.parse(page).select("figure svg").size());
     }
 
     @ParameterizedTest
@@ -198,6 +202,6 @@ class ReportPageTest extends OutputContract {
         assertTrue(page.select("script, img, [onerror]").isEmpty());
         assertEquals(label, page.select("#player-1 h3").text());
         assertEquals(label, page.select("h1").text());
-        assertEquals(14, page.select("figure svg").size());
+        assertEquals(15, page.select("figure svg").size());
     }
 }

@@ -7,10 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.dkpro.statistics.agreement.coding.CodingAnnotationStudy;
+import org.dkpro.statistics.agreement.coding.KrippendorffAlphaAgreement;
+import org.dkpro.statistics.agreement.distance.NominalDistanceFunction;
 import org.junit.jupiter.api.Test;
 
 class AgreementTest {
@@ -59,37 +63,26 @@ class AgreementTest {
         assertEquals(0.210, Agreement.kappa(things, 14).orElseThrow(), 0.0005);
     }
 
-    /** Alpha by its formula for nominal data (the same paper, section B), written out. */
+    /** The library dkpro-statistics-agreement on random choices among three, of which some are missing. */
     @Test
-    void alphaIsItsFormulaOnRandomChoices() {
+    void alphaIsWhatALibraryGives() {
         Random random = new Random(7);
+        int people = 6;
         for (int run = 0; run < 50; run++) {
-            List<List<Integer>> things = new ArrayList<>();
+            CodingAnnotationStudy study = new CodingAnnotationStudy(people);
+            List<List<Object>> things = new ArrayList<>();
             for (int i = 0; i < 20; i++) {
-                int usual = random.nextInt(2);
-                things.add(random.ints(1 + random.nextInt(6), 0, 4)
-                        .mapToObj(x -> x == 0 ? 1 - usual : usual)
-                        .toList());
+                int usual = random.nextInt(3);
+                Object[] chosen = IntStream.range(0, people)
+                        .mapToObj(
+                                p -> random.nextInt(4) == 0 ? null : random.nextInt(3) == 0 ? random.nextInt(3) : usual)
+                        .toArray();
+                study.addItemAsArray(chosen);
+                things.add(Stream.of(chosen).filter(Objects::nonNull).toList());
             }
-            assertEquals(formula(things), Agreement.alpha(things).orElseThrow(), 1e-12);
+            double expected = new KrippendorffAlphaAgreement(study, new NominalDistanceFunction()).calculateAgreement();
+            assertEquals(expected, Agreement.alpha(things).orElseThrow(), 1e-12);
         }
-    }
-
-    private static double formula(List<List<Integer>> things) {
-        double[] totals = new double[2];
-        double alike = 0;
-        for (List<Integer> thing : things) {
-            if (thing.size() > 1) {
-                for (int c = 0; c < 2; c++) {
-                    int of = Collections.frequency(thing, c);
-                    totals[c] += of;
-                    alike += of * (of - 1.0) / (thing.size() - 1);
-                }
-            }
-        }
-        double n = totals[0] + totals[1];
-        double byChance = totals[0] * (totals[0] - 1) + totals[1] * (totals[1] - 1);
-        return ((n - 1) * alike - byChance) / (n * (n - 1) - byChance);
     }
 
     @Test

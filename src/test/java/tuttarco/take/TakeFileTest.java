@@ -138,6 +138,11 @@ class TakeFileTest {
             "version": 1,        |                           | there is no 'version'
             "version": 1,        | "version": 1, "tempo": 3, | there is no field 'tempo' here
             "version": 1,        | "version": 1, "title": "x", | or a field stands twice
+            "bowing": "unified", | "bowing": "unified", "day": "2026-02-29", | day: '2026-02-29' is no day of the calendar; write it like "2026-11-25"
+            "bowing": "unified", | "bowing": "unified", "day": "25.11.2026", | day: '25.11.2026' is no day
+            "bowing": "unified", | "bowing": "unified", "day": "+12026-11-25", | day: '+12026-11-25' is no day
+            "bowing": "unified", | "bowing": "unified", "day": "2026-11-25T19:30", | day: '2026-11-25T19:30' is no day
+            "bowing": "unified", | "bowing": "unified", "day": 20261125, | day: this is not a text
             "bowing": "unified", | "bowing": "both",         | bowing: 'both' is not known; write one of unified, free
             "bowing": "unified", |                           | there is no 'bowing'
             "bowing": "unified", | "bowing": null,           | bowing: this is not a text

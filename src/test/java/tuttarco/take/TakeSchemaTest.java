@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.Objects;
 import java.util.Optional;
@@ -96,6 +97,18 @@ class TakeSchemaTest {
     }
 
     @Test
+    void aTakeMaySayItsDay() throws Exception {
+        String dated = TakeFolders.GOOD.replace("\"bowing\"", "\"day\": \"2024-02-29\", \"bowing\"");
+        assertTrue(valid(dated));
+        Path file = TakeFolders.with(folder, dated);
+        Take take = TakeFile.read(file);
+        assertEquals(Optional.of(LocalDate.of(2024, 2, 29)), take.day());
+        TakeFile.write(take, file);
+        assertTrue(valid(Files.readString(file)));
+        assertEquals(take, TakeFile.read(file));
+    }
+
+    @Test
     void aTakeMayHaveNoBeatsYet() throws Exception {
         String none = TakeFolders.GOOD.replaceFirst(",\\s*\"beats\": \\{[^}]*}", "");
         assertFalse(none.contains("beats\":"));
@@ -146,6 +159,9 @@ class TakeSchemaTest {
             "Serenade, bars 17 to 32" | " "
             "Serenade, bars 17 to 32" | "a\\u0085b"
             "bowing": "unified", | "bowing": "both",
+            "bowing": "unified", | "bowing": "unified", "day": "2026-11-32",
+            "bowing": "unified", | "bowing": "unified", "day": "25 November",
+            "bowing": "unified", | "bowing": "unified", "day": 20261125,
             "desk": 1, "place": "inside" | "desk": 0, "place": "inside"
             "desk": 1, "place": "inside" | "desk": 1, "place": "middle"
             "instrument": "viol" | "instrument": "harp"

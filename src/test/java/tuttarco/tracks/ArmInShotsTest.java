@@ -59,7 +59,7 @@ class ArmInShotsTest {
         @Override
         public ArmTrack finish(double toS) {
             endS = toS;
-            return new ArmTrack(PLAYER, 0, toS, samples, Optional.of(hand));
+            return new ArmTrack(PLAYER, 0, toS, samples, Optional.of(new Body(hand, 40)));
         }
 
         @Override

@@ -11,6 +11,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -116,6 +117,22 @@ class ClipTest {
             box.putInt(tkhd + 4 + untilMatrix + 4 * i, matrix[i]);
         }
         Files.write(file, bytes);
+    }
+
+    /** Seconds since 1904 in the movie's header (ISO/IEC 14496-12, mvhd; from memory); 2082844800 of them until 1970. */
+    @ParameterizedTest
+    @CsvSource({"3846857400, 2025-11-24T19:30:00Z", "0,", "2082844800,", "2398377600,"})
+    void whenAClipWasMadeIsReadUnlessItsClockWasNotSet(long since1904S, Instant made) throws Exception {
+        Path file = folder.resolve("made.mp4");
+        TestClips.write(file, evenly(10, 10), t -> TestClips.plain(64, 48, 90));
+        byte[] bytes = Files.readAllBytes(file);
+        int mvhd = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("mvhd");
+        int untilTime = 8;
+        ByteBuffer.wrap(bytes).putInt(mvhd + untilTime, (int) since1904S);
+        Files.write(file, bytes);
+        try (Clip clip = Clip.open(file)) {
+            assertEquals(Optional.ofNullable(made), clip.facts().made());
+        }
     }
 
     @Test

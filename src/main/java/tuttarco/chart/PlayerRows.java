@@ -1,0 +1,81 @@
+package tuttarco.chart;
+
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.util.List;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.SymbolAxis;
+import org.jfree.chart.renderer.xy.XYErrorRenderer;
+import org.jfree.chart.ui.TextAnchor;
+import tuttarco.seats.Player;
+
+/** What charts share that give each player a row, numbered from 0 at the top. */
+final class PlayerRows {
+    static final int ROW_PX = 28;
+
+    /** Longest label, letters, so that the figures keep their room. */
+    private static final int LONGEST_LABEL = 26;
+
+    private PlayerRows() {}
+
+    static SymbolAxis axis(List<Player> players) {
+        List<String> labels = players.stream().map(PlayerRows::shortened).toList();
+        SymbolAxis axis = new SymbolAxis(null, labels.toArray(String[]::new));
+        Look.dress(axis);
+        axis.setTickLabelFont(Look.able(Look.regular(Look.SMALL_PX), String.join("", labels)));
+        axis.setGridBandsVisible(false);
+        axis.setInverted(true);
+        axis.setTickMarksVisible(false);
+        axis.setAxisLineVisible(false);
+        axis.setRange(-0.6, labels.size() - 0.4);
+        return axis;
+    }
+
+    static String shortened(Player player) {
+        String label = Words.plain(player.label());
+        int letters = label.codePointCount(0, label.length());
+        return letters <= LONGEST_LABEL
+                ? label
+                : label.substring(0, label.offsetByCodePoints(0, LONGEST_LABEL - 1))
+                                .stripTrailing() + "…";
+    }
+
+    /** Whiskers along the row; the first series in filled diamonds, the second in rings. */
+    static XYErrorRenderer diamondsAndRings() {
+        XYErrorRenderer renderer = new XYErrorRenderer();
+        renderer.setDrawYError(false);
+        renderer.setDefaultLinesVisible(false);
+        renderer.setErrorStroke(Look.MIDDLING);
+        renderer.setCapLength(5);
+        mark(renderer, 0, diamond(), true);
+        mark(renderer, 1, new Ellipse2D.Double(-4.5, -4.5, 9, 9), false);
+        return renderer;
+    }
+
+    private static void mark(XYErrorRenderer renderer, int series, Shape shape, boolean filled) {
+        renderer.setSeriesShape(series, shape);
+        renderer.setSeriesPaint(series, filled ? Look.PALETTE.against() : Look.PALETTE.with());
+        renderer.setSeriesShapesFilled(series, filled);
+        renderer.setSeriesStroke(series, Look.MIDDLING);
+    }
+
+    private static Shape diamond() {
+        Path2D diamond = new Path2D.Double();
+        diamond.moveTo(0, -7);
+        diamond.lineTo(7, 0);
+        diamond.lineTo(0, 7);
+        diamond.lineTo(-7, 0);
+        diamond.closePath();
+        return diamond;
+    }
+
+    /** Words to the right of a place in a row. */
+    static XYTextAnnotation words(String said, double x, int row, boolean claimed) {
+        XYTextAnnotation words = new XYTextAnnotation("  " + said, x, row);
+        words.setFont(claimed ? Look.semibold(Look.SMALL_PX) : Look.regular(Look.SMALL_PX));
+        words.setPaint(claimed ? Look.PALETTE.ink() : Look.PALETTE.secondary());
+        words.setTextAnchor(TextAnchor.CENTER_LEFT);
+        return words;
+    }
+}

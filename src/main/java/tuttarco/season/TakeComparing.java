@@ -1,0 +1,336 @@
+package tuttarco.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import tuttarco.compare.BarEvenness;
+import tuttarco.compare.Divergence.Against;
+import tuttarco.compare.EvennessComparing;
+import tuttarco.compare.Metric;
+import tuttarco.compare.Timing;
+import tuttarco.compare.Verdict;
+import tuttarco.season.Changed.Claim;
+import tuttarco.season.Changed.Of;
+import tuttarco.stats.Holm;
+import tuttarco.stats.PairedDifference;
+import tuttarco.stats.Quantiles;
+import tuttarco.stats.SignedRank;
+import tuttarco.take.Bowing;
+
+/**
+ * Tries which figures changed from one take to another.
+ *
+ * <p>A change is claimed where three things hold. Pairs lie to one side more than chance would have it: for the section's
+ * share with the marking a pair is a player's bar, for a bar's a player, for all else a bar (signed-rank test; for the sound
+ * Student's paired test). Half of the one in twenty that may be claimed wrongly goes to the section's share, the other half
+ * by Holm's procedure to all else of which enough pairs differ. And the change is no smaller than errors of reading may make
+ * it: a player who is badly seen in one of the takes is misread in many bars, which no number of bars averages out.
+ */
+final class TakeComparing {
+    /** Of fewer pairs the signed-rank test can't reach one in twenty. */
+    private static final int LEAST_PAIRS = Timing.LEAST_CHANGES;
+
+    private static final double ONE_IN_TWENTY = 0.05;
+
+    /**
+     * The share of one player's beats that may be misread throughout a take: the worst of 154 players of rendered scenes
+     * (method page).
+     */
+    private static final double PLAYER_SHARE = 0.3;
+
+    /**
+     * The same of a section, times the square root of its players: in simulated takes that are alike, reading makes less of a
+     * difference in 39 of 40 (method page).
+     */
+    private static final double SECTION_SHARE = 0.13;
+
+    private final TakeOnRecord first;
+    private final TakeOnRecord second;
+    private final LinedUp common;
+    private final TakeByBar before;
+    private final TakeByBar after;
+    private final boolean marked;
+    private final boolean led;
+    private final boolean unified;
+
+    TakeComparing(TakeOnRecord first, TakeOnRecord second) {
+        this.first = first;
+        this.second = second;
+        this.common = LinedUp.of(first, second);
+        this.before = new TakeByBar(first);
+        this.after = new TakeByBar(second);
+        this.marked = first.marked() && second.marked();
+        this.led = Stream.of(first, second).allMatch(t -> t.players().stream().anyMatch(PlayerOnRecord::leader));
+        this.unified = first.bowing() == Bowing.UNIFIED && second.bowing() == Bowing.UNIFIED;
+    }
+
+    /**
+     * A figure and what is known of it.
+     *
+     * @param differences of the pairs, second less first
+     * @param smallest no smaller change is claimed, in the metric's unit
+     */
+    private record Tried(
+            Metric metric,
+            Of of,
+            String name,
+            List<Double> differences,
+            double before,
+            double after,
+            double smallest,
+            Optional<PairedDifference> sound) {
+        /** Empty where too few pairs differ to ask. */
+        OptionalDouble p() {
+            if (sound.isPresent()) {
+                return OptionalDouble.of(sound.get().pValue());
+            }
+            SignedRank test = SignedRank.of(differences);
+            return test.n() < LEAST_PAIRS ? OptionalDouble.empty() : OptionalDouble.of(test.p());
+        }
+
+        boolean oneSided() {
+            double mean = differences.stream()
+                    .mapToDouble(Double::doubleValue)
+                    .average()
+                    .orElse(0);
+            return mean * (after - before) > 0 && Math.abs(after - before) >= smallest;
+        }
+    }
+
+    TakeAgainstTake compared() {
+        Optional<Against> reference =
+                marked ? Optional.of(Against.MARKING) : led ? Optional.of(Against.LEADER) : Optional.empty();
+        List<PlayerBar> playerBars =
+                common.anything() ? reference.map(this::playerBars).orElse(List.of()) : List.of();
+        return new TakeAgainstTake(
+                first,
+                second,
+                common,
+                reference,
+                playerBars,
+                common.anything() ? judged(tried(reference, playerBars)) : List.of(),
+                Stretches.in(common.bars(), playerBars));
+    }
+
+    private List<PlayerBar> playerBars(Against reference) {
+        Function<PlayerOnRecord, List<Verdict>> verdicts =
+                reference == Against.MARKING ? PlayerOnRecord::verdicts : PlayerOnRecord::leaderVerdicts;
+        return common.players().stream()
+                .flatMap(p -> common.bars().stream()
+                        .map(b -> new PlayerBar(p, b, before.tally(verdicts, p, b), after.tally(verdicts, p, b))))
+                .toList();
+    }
+
+    /** The first of them is the section's share. */
+    private List<Tried> tried(Optional<Against> reference, List<PlayerBar> playerBars) {
+        List<Optional<Tried>> tried = new ArrayList<>();
+        if (reference.equals(Optional.of(Against.MARKING))) {
+            double smallest = SECTION_SHARE / Math.sqrt(common.players().size());
+            tried.add(share(Metric.WITH_MARKING, Of.SECTION, "", playerBars, smallest));
+        }
+        if (led) {
+            tried.add(withLeader(playerBars(Against.LEADER)));
+        }
+        tried.add(unified ? spread() : Optional.empty());
+        tried.add(sound(Metric.LOUDNESS_SPREAD, BarEvenness::spreadLu, EvennessComparing::spread));
+        tried.add(sound(Metric.DIP, BarEvenness::dipLu, EvennessComparing::dips));
+        for (String player : common.players()) {
+            reference.ifPresent(r -> tried.add(share(
+                    metric(r),
+                    Of.PLAYER,
+                    player,
+                    those(playerBars, b -> b.player().equals(player)),
+                    PLAYER_SHARE)));
+            tried.add(unified ? lag(player) : Optional.empty());
+        }
+        if (reference.equals(Optional.of(Against.MARKING))) {
+            double smallest = SECTION_SHARE / Math.sqrt(common.players().size());
+            common.bars()
+                    .forEach(bar -> tried.add(share(
+                            Metric.WITH_MARKING,
+                            Of.BAR,
+                            bar,
+                            those(playerBars, b -> b.bar().equals(bar)),
+                            smallest)));
+        }
+        return tried.stream().flatMap(Optional::stream).toList();
+    }
+
+    private static Metric metric(Against reference) {
+        return reference == Against.MARKING ? Metric.WITH_MARKING : Metric.WITH_LEADER;
+    }
+
+    private static List<PlayerBar> those(List<PlayerBar> all, Predicate<PlayerBar> which) {
+        return all.stream().filter(which).toList();
+    }
+
+    private static Optional<Tried> share(
+            Metric metric, Of of, String name, List<PlayerBar> playerBars, double smallest) {
+        List<PlayerBar> both = those(playerBars, b -> b.difference().isPresent());
+        return tried(
+                metric,
+                of,
+                name,
+                both.stream().map(b -> b.difference().orElseThrow()).toList(),
+                both,
+                smallest);
+    }
+
+    /** A misread stroke of the leader's makes all others differ in that bar: bars are the pairs. */
+    private Optional<Tried> withLeader(List<PlayerBar> playerBars) {
+        List<PlayerBar> both = those(playerBars, b -> b.difference().isPresent());
+        List<Double> differences = common.bars().stream()
+                .map(bar -> both.stream()
+                        .filter(b -> b.bar().equals(bar))
+                        .mapToDouble(b -> b.difference().orElseThrow())
+                        .average())
+                .flatMap(d -> d.stream().boxed())
+                .toList();
+        return tried(Metric.WITH_LEADER, Of.SECTION, "", differences, both, PLAYER_SHARE);
+    }
+
+    private static Optional<Tried> tried(
+            Metric metric, Of of, String name, List<Double> differences, List<PlayerBar> both, double smallest) {
+        Tally before = both.stream().map(PlayerBar::first).reduce(Tally.NONE, Tally::plus);
+        Tally after = both.stream().map(PlayerBar::second).reduce(Tally.NONE, Tally::plus);
+        return both.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Tried(
+                        metric, of, name, differences, before.share(), after.share(), smallest, Optional.empty()));
+    }
+
+    private Optional<Tried> spread() {
+        List<double[]> pairs = common.bars().stream()
+                .map(bar -> pair(before.spreadMs(common.players(), bar), after.spreadMs(common.players(), bar)))
+                .flatMap(Optional::stream)
+                .toList();
+        return times(Metric.CHANGE_SPREAD, Of.SECTION, "", pairs, 0);
+    }
+
+    private Optional<Tried> lag(String player) {
+        OptionalDouble seenBefore = before.player(player).smallestMs();
+        OptionalDouble seenAfter = after.player(player).smallestMs();
+        if (seenBefore.isEmpty() || seenAfter.isEmpty()) {
+            return Optional.empty();
+        }
+        List<double[]> pairs = common.bars().stream()
+                .map(bar -> pair(median(before.lagsMs(player, bar)), median(after.lagsMs(player, bar))))
+                .flatMap(Optional::stream)
+                .toList();
+        return times(Metric.LAG, Of.PLAYER, player, pairs, Math.max(seenBefore.getAsDouble(), seenAfter.getAsDouble()));
+    }
+
+    private static Optional<double[]> pair(Optional<Double> before, Optional<Double> after) {
+        return before.flatMap(b -> after.map(a -> new double[] {b, a}));
+    }
+
+    private static Optional<Double> median(List<Double> values) {
+        return values.isEmpty() ? Optional.empty() : Optional.of(Quantiles.median(values));
+    }
+
+    private static Optional<Tried> times(Metric metric, Of of, String name, List<double[]> pairs, double smallestMs) {
+        return pairs.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Tried(
+                        metric,
+                        of,
+                        name,
+                        pairs.stream().map(p -> p[1] - p[0]).toList(),
+                        Quantiles.median(pairs.stream().map(p -> p[0]).toList()),
+                        Quantiles.median(pairs.stream().map(p -> p[1]).toList()),
+                        smallestMs,
+                        Optional.empty()));
+    }
+
+    private interface SoundTest {
+        Optional<PairedDifference> of(List<BarEvenness> first, List<BarEvenness> second);
+    }
+
+    private Optional<Tried> sound(Metric metric, Function<BarEvenness, OptionalDouble> figure, SoundTest test) {
+        Map<String, Double> one = EvennessComparing.byBar(first.evenness(), figure);
+        Map<String, Double> other = EvennessComparing.byBar(second.evenness(), figure);
+        List<String> bars = one.keySet().stream().filter(other::containsKey).toList();
+        return test.of(first.evenness(), second.evenness())
+                .map(d -> new Tried(
+                        metric,
+                        Of.SECTION,
+                        "",
+                        bars.stream().map(b -> other.get(b) - one.get(b)).toList(),
+                        mean(bars, one),
+                        mean(bars, other),
+                        0,
+                        Optional.of(d)));
+    }
+
+    private static double mean(List<String> bars, Map<String, Double> values) {
+        return bars.stream().mapToDouble(values::get).average().orElseThrow();
+    }
+
+    private List<Changed> judged(List<Tried> tried) {
+        List<OptionalDouble> ps = adjusted(tried);
+        List<Changed> changes = new ArrayList<>();
+        for (int i = 0; i < tried.size(); i++) {
+            Tried t = tried.get(i);
+            changes.add(new Changed(
+                    t.metric(),
+                    t.of(),
+                    t.name(),
+                    t.differences().size(),
+                    t.before(),
+                    t.after(),
+                    ps.get(i),
+                    claim(t, ps.get(i)),
+                    t.sound()));
+        }
+        return changes;
+    }
+
+    /** Half of the error goes to the first, half to all others together. */
+    private static List<OptionalDouble> adjusted(List<Tried> tried) {
+        List<OptionalDouble> ps = new ArrayList<>(tried.stream().map(Tried::p).toList());
+        List<Integer> asked = new ArrayList<>();
+        for (int i = 1; i < ps.size(); i++) {
+            if (ps.get(i).isPresent()) {
+                asked.add(i);
+            }
+        }
+        List<Double> holm =
+                Holm.adjusted(asked.stream().map(i -> ps.get(i).getAsDouble()).toList());
+        for (int k = 0; k < asked.size(); k++) {
+            ps.set(asked.get(k), OptionalDouble.of(Math.min(1, 2 * holm.get(k))));
+        }
+        if (!ps.isEmpty() && ps.get(0).isPresent()) {
+            ps.set(0, OptionalDouble.of(Math.min(1, 2 * ps.get(0).getAsDouble())));
+        }
+        return ps;
+    }
+
+    private Claim claim(Tried tried, OptionalDouble p) {
+        if (tried.differences().size() < LEAST_PAIRS) {
+            return Claim.TOO_FEW;
+        }
+        if (p.isEmpty() || p.getAsDouble() > ONE_IN_TWENTY || !tried.oneSided()) {
+            return Claim.NONE;
+        }
+        return switch (tried.metric()) {
+            case WITH_MARKING, WITH_LEADER -> unified ? better(tried.after() > tried.before()) : Claim.OTHERWISE;
+            case LAG -> better(Math.abs(tried.after()) < Math.abs(tried.before()));
+            case CHANGE_SPREAD -> better(tried.after() < tried.before());
+            case LOUDNESS_SPREAD, DIP -> free() ? better(tried.after() < tried.before()) : Claim.OTHERWISE;
+            default -> throw new IllegalStateException("nothing is claimed of " + tried.metric());
+        };
+    }
+
+    private boolean free() {
+        return first.bowing() == Bowing.FREE && second.bowing() == Bowing.FREE;
+    }
+
+    private static Claim better(boolean better) {
+        return better ? Claim.BETTER : Claim.WORSE;
+    }
+}
