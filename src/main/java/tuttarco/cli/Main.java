@@ -25,6 +25,7 @@ import tuttarco.files.Plain;
             StrokesCommand.class,
             BowingCommand.class,
             MarkCommand.class,
+            SeasonCommand.class,
             DemoCommand.class
         },
         footerHeading = "%nExit codes%n",
@@ -78,7 +79,7 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Say what to do: analyse, beats, seats, strokes, bowing, mark or demo");
+                spec.commandLine(), "Say what to do: analyse, beats, seats, strokes, bowing, mark, season or demo");
     }
 
     private static int misunderstood(ParameterException e, String[] args) {

@@ -10,7 +10,7 @@ import java.nio.file.Path;
 
 /** {@code report.html}: one page that needs no other file, no script and no network. */
 public final class ReportPage implements Output {
-    private static final String TEMPLATES = "tuttarco.report.pages";
+    static final String TEMPLATES = "tuttarco.report.pages";
 
     @Override
     public String name() {

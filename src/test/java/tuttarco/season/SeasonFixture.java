@@ -46,7 +46,8 @@ public final class SeasonFixture {
                 .mapToObj(i -> against.test(i) ? Verdict.AGAINST : Verdict.WITH)
                 .toList();
         List<StrokeKind> played = IntStream.range(0, beats)
-                .mapToObj(i -> StrokeKind.of(against.test(i) ? marked(i).opposite() : marked(i)))
+                .mapToObj(i -> StrokeKind.of(
+                        verdicts.get(i) == Verdict.AGAINST ? marked(i).opposite() : marked(i)))
                 .toList();
         return new PlayerOnRecord(
                 label,
@@ -75,6 +76,33 @@ public final class SeasonFixture {
                 beats,
                 players,
                 List.of());
+    }
+
+    /**
+     * Seven takes of bars 1 to 12, a week apart. Player "Desk 3 inside" is against on 24 beats in the first take and on 4 less in
+     * each later one, and missing in the third; all others go with the marking but now and then. Half of the twelve, each time others,
+     * are against on the first two beats of bar 5. "Desk 4 inside" changes 90 ms late in the first take and 12 ms less in each
+     * later one.
+     */
+    public static List<TakeOnRecord> improving() {
+        return IntStream.range(0, 7).mapToObj(SeasonFixture::improved).toList();
+    }
+
+    private static TakeOnRecord improved(int take) {
+        List<BeatOnRecord> beats = bars(1, 12);
+        List<PlayerOnRecord> players = new ArrayList<>();
+        for (int p = 0; p < 12; p++) {
+            String label = "Desk " + (1 + p / 2) + (p % 2 == 0 ? " outside" : " inside");
+            int player = p;
+            IntPredicate trips = i -> (i == 16 || i == 17) && (player + take) % 12 < 6;
+            IntPredicate now = i -> (i * 7 + player * 5 + take * 11) % 23 == 0;
+            IntPredicate turned = i -> player == 5 && i >= 20 && i < 44 - 4 * take;
+            if (player != 5 || take != 2) {
+                double lagMs = player == 7 ? 90 - 12 * take : (player * 3 + take * 5) % 7 - 3;
+                players.add(player(label, beats.size(), i -> trips.test(i) || now.test(i) || turned.test(i), lagMs));
+            }
+        }
+        return take(take, Optional.of(LocalDate.of(2026, 10, 1).plusWeeks(take)), beats, players);
     }
 
     /** A take with something of everything, which the log must keep. */

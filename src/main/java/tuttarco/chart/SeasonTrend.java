@@ -1,0 +1,429 @@
+package tuttarco.chart;
+
+import java.awt.Font;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.text.FieldPosition;
+import java.text.NumberFormat;
+import java.text.ParsePosition;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYLineAnnotation;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.axis.SymbolAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYErrorRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+import tuttarco.compare.Metric;
+import tuttarco.season.Season;
+import tuttarco.season.TakeOnRecord;
+import tuttarco.season.Trend;
+import tuttarco.season.Trend.Claim;
+import tuttarco.season.Trend.Point;
+
+/** How figures of one kind went over a season: a row for each player or passage, take by take, all rows to one scale. */
+public final class SeasonTrend implements Chart {
+    private static final int WIDTH_PX = 880;
+    private static final int ROW_PX = 52;
+    private static final int AROUND_PX = 120;
+
+    /** Room for the words before and behind a row, and for a day below it, pixels. */
+    private static final int SCALE_PX = 44;
+
+    private static final int ENDS_PX = 200;
+    private static final int DAY_PX = 52;
+
+    /** About what the labels leave to the rows, pixels. */
+    private static final int PLOT_PX = 660;
+
+    /** Half the height of a row's figures, rows. */
+    private static final double HALF = 0.36;
+
+    /** Longest label, letters. */
+    private static final int LONGEST_LABEL = 22;
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+
+    /** What the rows show. */
+    public enum Kind {
+        SHARE("season-share", "player"),
+        PASSAGE("season-passages", "passage"),
+        LAG("season-lag", "player");
+
+        private final String key;
+        private final String of;
+
+        Kind(String key, String of) {
+            this.key = key;
+            this.of = of;
+        }
+    }
+
+    private final Kind kind;
+    private final Season season;
+    private final List<Trend> rows;
+    private final double lowest;
+    private final double highest;
+
+    private SeasonTrend(Kind kind, Season season, List<Trend> rows) {
+        this.kind = kind;
+        this.season = season;
+        this.rows = List.copyOf(rows);
+        if (kind == Kind.LAG) {
+            double reachMs = points().mapToDouble(p -> Math.max(
+                            Math.abs(p.interval().low()), Math.abs(p.interval().high())))
+                    .max()
+                    .orElse(0);
+            highest = Math.max(50, 50 * Math.ceil(reachMs / 50));
+            lowest = -highest;
+        } else {
+            highest = 1;
+            lowest = Math.min(
+                    0.8,
+                    Math.floor(points().mapToDouble(p -> p.interval().low())
+                                            .min()
+                                            .orElse(0)
+                                    * 5)
+                            / 5);
+        }
+    }
+
+    /** The charts a season has figures for. */
+    public static List<SeasonTrend> of(Season season) {
+        List<Trend> shares = new ArrayList<>(List.of(season.section()));
+        shares.addAll(season.players());
+        return Stream.of(
+                        new SeasonTrend(Kind.SHARE, season, shares),
+                        new SeasonTrend(Kind.LAG, season, season.lags()),
+                        new SeasonTrend(Kind.PASSAGE, season, season.byPassage()))
+                .filter(chart -> chart.points().findAny().isPresent())
+                .toList();
+    }
+
+    private Stream<Point> points() {
+        return rows.stream().flatMap(r -> r.seen().stream());
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    @Override
+    public String key() {
+        return kind.key;
+    }
+
+    @Override
+    public String title() {
+        List<Trend> claimed = rows.stream().filter(Trend::claimed).toList();
+        String over = switch (kind) {
+            case SHARE -> season.marked() ? "with the marking" : "with the leader";
+            case PASSAGE -> "passage by passage";
+            case LAG -> "in changing bow";
+        };
+        if (claimed.size() == 1) {
+            return shortened(claimed.get(0)) + " " + over + ": " + ends(claimed.get(0)) + ", " + word(claimed.get(0));
+        }
+        if (!claimed.isEmpty()) {
+            return Stream.of(Claim.RISING, Claim.FALLING)
+                            .filter(c -> count(c) > 0)
+                            .map(c -> count(c) + " " + word(c))
+                            .reduce((a, b) -> a + ", " + b)
+                            .orElseThrow()
+                    + " over the season " + over;
+        }
+        return count(Claim.TOO_FEW) == rows.size()
+                ? "Too few takes to tell a trend " + over
+                : "No trend beyond chance " + over;
+    }
+
+    private long count(Claim claim) {
+        return rows.stream().filter(r -> r.claim() == claim).count();
+    }
+
+    /** What a claimed trend is called: {@code better}, {@code earlier}. */
+    public static String word(Trend trend) {
+        return word(trend.metric() == Metric.LAG, trend.claim());
+    }
+
+    private String word(Claim claim) {
+        return word(kind == Kind.LAG, claim);
+    }
+
+    private static String word(boolean lag, Claim claim) {
+        return switch (claim) {
+            case RISING -> lag ? "later" : "better";
+            case FALLING -> lag ? "earlier" : "worse";
+            case NONE -> "no trend shown";
+            case TOO_FEW -> "too few takes";
+        };
+    }
+
+    @Override
+    public String help() {
+        return "Takes from left to right in the order of their days; each row runs from " + scale(lowest) + " to "
+                + scale(highest) + (kind == Kind.LAG ? ", later upwards" : "")
+                + ". A point is a take's " + (kind == Kind.LAG ? "median lag" : "share")
+                + ", its whisker the 95 % interval; a dash is a take without such a figure. Diamonds on a heavy line are a "
+                + "trend beyond chance (Mann-Kendall test, Holm over all rows"
+                + (kind == Kind.SHARE ? " of players" : "")
+                + "), rings on a thin line are not shown to be one. At the end of the line: the first figure and the last.";
+    }
+
+    private String scale(double value) {
+        return kind == Kind.LAG ? LagByPlayer.signed(value) + " ms" : Words.percent(value);
+    }
+
+    @Override
+    public int widthPx() {
+        return WIDTH_PX;
+    }
+
+    @Override
+    public int heightPx() {
+        return AROUND_PX + rows.size() * ROW_PX;
+    }
+
+    @Override
+    public JFreeChart draw() {
+        XYPlot plot = new XYPlot();
+        Look.dress(plot);
+        plot.setDomainAxis(takeAxis());
+        plot.setRangeAxis(rowAxis());
+        plot.setAxisOffset(new RectangleInsets(0, 2 * Look.STEP_PX, 2 * Look.STEP_PX, 0));
+        YIntervalSeriesCollection data = new YIntervalSeriesCollection();
+        XYErrorRenderer renderer = new XYErrorRenderer();
+        renderer.setDrawXError(false);
+        renderer.setDefaultLinesVisible(true);
+        renderer.setCapLength(4);
+        renderer.setErrorStroke(Look.HAIRLINE);
+        for (int row = 0; row < rows.size(); row++) {
+            frame(renderer, row);
+            addRow(data, renderer, row);
+            sayEnds(renderer, row);
+        }
+        plot.setDataset(data);
+        plot.setRenderer(renderer);
+        return Look.chart(title(), plot);
+    }
+
+    /** The scale's ends, and no lag in between. */
+    private void frame(XYErrorRenderer renderer, int row) {
+        double right = season.takes().size() - 0.6;
+        for (double value : kind == Kind.LAG ? new double[] {0} : new double[] {lowest, highest}) {
+            renderer.addAnnotation(
+                    new XYLineAnnotation(
+                            -0.4, at(row, value), right, at(row, value), Look.HAIRLINE, Look.PALETTE.rule()),
+                    Layer.BACKGROUND);
+        }
+        if (row == 0) {
+            for (double value : new double[] {lowest, highest}) {
+                renderer.addAnnotation(
+                        words(scale(value), -0.4 - 6 / stepPx(), at(row, value), TextAnchor.CENTER_RIGHT, false));
+            }
+        }
+    }
+
+    /** A series for each run of takes that follow each other. */
+    private void addRow(YIntervalSeriesCollection data, XYErrorRenderer renderer, int row) {
+        Trend trend = rows.get(row);
+        Optional<YIntervalSeries> open = Optional.empty();
+        for (int take = 0; take < trend.points().size(); take++) {
+            Optional<Point> point = trend.points().get(take);
+            if (point.isEmpty()) {
+                open = Optional.empty();
+                renderer.addAnnotation(words("–", take, row, TextAnchor.CENTER, false));
+                continue;
+            }
+            if (open.isEmpty()) {
+                open = Optional.of(new YIntervalSeries(row + " " + take));
+                dress(renderer, data.getSeriesCount(), trend.claimed());
+                data.addSeries(open.get());
+            }
+            open.get()
+                    .add(
+                            take,
+                            at(row, point.get().value()),
+                            at(row, point.get().interval().low()),
+                            at(row, point.get().interval().high()));
+        }
+    }
+
+    private static void dress(XYErrorRenderer renderer, int series, boolean claimed) {
+        renderer.setSeriesShape(series, claimed ? diamond() : new Ellipse2D.Double(-3.5, -3.5, 7, 7));
+        renderer.setSeriesPaint(series, claimed ? Look.PALETTE.ink() : Look.PALETTE.with());
+        renderer.setSeriesStroke(series, claimed ? Look.HEAVY : Look.HAIRLINE);
+        renderer.setSeriesShapesFilled(series, true);
+        renderer.setSeriesFillPaint(series, claimed ? Look.PALETTE.ink() : Look.PALETTE.ground());
+        renderer.setUseFillPaint(true);
+        renderer.setDrawOutlines(true);
+        renderer.setSeriesOutlineStroke(series, Look.MIDDLING);
+    }
+
+    private static Shape diamond() {
+        Path2D diamond = new Path2D.Double();
+        diamond.moveTo(0, -5);
+        diamond.lineTo(5, 0);
+        diamond.lineTo(0, 5);
+        diamond.lineTo(-5, 0);
+        diamond.closePath();
+        return diamond;
+    }
+
+    private void sayEnds(XYErrorRenderer renderer, int row) {
+        Trend trend = rows.get(row);
+        String said = trend.claimed() ? ends(trend) + ", " + word(trend) : ends(trend);
+        renderer.addAnnotation(
+                words(said, season.takes().size() - 0.6 + 8 / stepPx(), row, TextAnchor.CENTER_LEFT, trend.claimed()));
+    }
+
+    private static XYTextAnnotation words(String text, double x, double y, TextAnchor anchor, boolean strong) {
+        XYTextAnnotation words = new XYTextAnnotation(text, x, y);
+        Font font = strong ? Look.semibold(Look.SMALL_PX) : Look.regular(Look.SMALL_PX);
+        words.setFont(Look.able(font, text));
+        words.setPaint(strong ? Look.PALETTE.ink() : Look.PALETTE.secondary());
+        words.setTextAnchor(anchor);
+        return words;
+    }
+
+    /** The axis of rows runs downwards. */
+    private double at(int row, double value) {
+        double share = (value - lowest) / (highest - lowest);
+        return row + HALF - 2 * HALF * Math.max(0, Math.min(1, share));
+    }
+
+    /** The first figure and the last: {@code 82 to 97 %}, {@code +62 to +18 ms}. */
+    public static String ends(Trend trend) {
+        List<Point> seen = trend.seen();
+        if (seen.isEmpty()) {
+            return "";
+        }
+        double first = seen.get(0).value();
+        double last = seen.get(seen.size() - 1).value();
+        boolean lag = trend.metric() == Metric.LAG;
+        String end = lag ? LagByPlayer.signed(last) + " ms" : Words.percent(last);
+        String start = lag ? LagByPlayer.signed(first) : Long.toString(Math.round(100 * first));
+        return seen.size() == 1 ? end : start + " to " + end;
+    }
+
+    /** Pixels from take to take. */
+    private double stepPx() {
+        return (double) (PLOT_PX - SCALE_PX - ENDS_PX) / season.takes().size();
+    }
+
+    private NumberAxis takeAxis() {
+        NumberAxis axis = new NumberAxis();
+        Look.dress(axis);
+        int takes = season.takes().size();
+        axis.setRange(-0.5 - SCALE_PX / stepPx(), takes - 0.5 + ENDS_PX / stepPx());
+        int every = (int) Math.max(1, Math.ceil(DAY_PX / stepPx()));
+        axis.setTickUnit(new NumberTickUnit(every, new TakeFormat(season.takes())));
+        axis.setTickMarksVisible(false);
+        axis.setAxisLineVisible(false);
+        return axis;
+    }
+
+    private SymbolAxis rowAxis() {
+        List<String> labels = rows.stream().map(SeasonTrend::shortened).toList();
+        SymbolAxis axis = new SymbolAxis(null, labels.toArray(String[]::new));
+        Look.dress(axis);
+        axis.setTickLabelFont(Look.able(Look.regular(Look.SMALL_PX), String.join("", labels)));
+        axis.setGridBandsVisible(false);
+        axis.setInverted(true);
+        axis.setTickMarksVisible(false);
+        axis.setAxisLineVisible(false);
+        axis.setRange(-0.6, labels.size() - 0.4);
+        return axis;
+    }
+
+    /** {@code Section}, a player's label, or {@code bars 17-32} with an en dash. */
+    public static String label(Trend trend) {
+        if (trend.subject() instanceof Trend.OfPlayer player) {
+            return Words.plain(player.label());
+        }
+        return trend.subject() instanceof Trend.OfPassage passage
+                ? Words.bars(Words.plain(passage.firstBar()), Words.plain(passage.lastBar()))
+                : "Section";
+    }
+
+    private static String shortened(Trend trend) {
+        String label = label(trend);
+        int letters = label.codePointCount(0, label.length());
+        return letters <= LONGEST_LABEL
+                ? label
+                : label.substring(0, label.offsetByCodePoints(0, LONGEST_LABEL - 1))
+                                .stripTrailing() + "…";
+    }
+
+    /** {@code 25 Nov}, or {@code take 3} where the day is not known. */
+    public static String when(List<TakeOnRecord> takes, int take) {
+        return takes.get(take).day().map(DAY::format).orElse("take " + (take + 1));
+    }
+
+    /** A take's day below it. */
+    private static final class TakeFormat extends NumberFormat {
+        private static final long serialVersionUID = 1L;
+
+        private final transient List<TakeOnRecord> takes;
+
+        TakeFormat(List<TakeOnRecord> takes) {
+            this.takes = takes;
+        }
+
+        @Override
+        public StringBuffer format(double take, StringBuffer to, FieldPosition position) {
+            return format(Math.round(take), to, position);
+        }
+
+        @Override
+        public StringBuffer format(long take, StringBuffer to, FieldPosition position) {
+            return take < 0 || take >= takes.size() ? to : to.append(when(takes, (int) take));
+        }
+
+        @Override
+        public Number parse(String text, ParsePosition position) {
+            throw new UnsupportedOperationException("days are only written");
+        }
+    }
+
+    @Override
+    public ChartTable table() {
+        List<String> headings = new ArrayList<>(List.of(kind == Kind.PASSAGE ? "Passage" : "Player"));
+        IntStream.range(0, season.takes().size()).forEach(t -> headings.add(when(season.takes(), t)));
+        headings.add("Trend");
+        return new ChartTable(
+                "Take by take, each " + kind.of + " with its 95 % interval",
+                headings,
+                rows.stream().map(SeasonTrend::row).toList());
+    }
+
+    private static List<String> row(Trend trend) {
+        List<String> cells = new ArrayList<>(List.of(label(trend)));
+        boolean lag = trend.metric() == Metric.LAG;
+        for (Optional<Point> point : trend.points()) {
+            cells.add(point.map(p -> lag
+                            ? LagByPlayer.signed(p.value()) + " ms ("
+                                    + LagByPlayer.signed(p.interval().low()) + " to "
+                                    + LagByPlayer.signed(p.interval().high()) + ")"
+                            : Words.percent(p.value()) + " ("
+                                    + Math.round(100 * p.interval().low()) + "–"
+                                    + Math.round(100 * p.interval().high()) + ")")
+                    .orElse("–"));
+        }
+        cells.add(word(trend));
+        return cells;
+    }
+}
