@@ -22,11 +22,17 @@ import tuttarco.pose.PackedModel;
 import tuttarco.report.AnalysedTake;
 import tuttarco.season.Changed;
 import tuttarco.season.Changed.Of;
+import tuttarco.season.Season;
+import tuttarco.season.SeasonCandidate;
 import tuttarco.season.TakeAgainstTake;
 import tuttarco.season.TakeOnRecord;
+import tuttarco.season.Trend;
 
 /** Several takes of a passage from pixels to what is told of them: what was planted in each, and nothing else. */
 class PlantedTakesTest {
+    private static final String CLOSER = "change-spread section  better";
+    private static final String LESS_LATE = "lag player Desk 2 outside better";
+
     private static List<AnalysedTake> tripping;
     private static List<AnalysedTake> season;
 
@@ -139,12 +145,15 @@ class PlantedTakesTest {
         return takes.stream().map(t -> t.onRecord(Optional.empty())).toList();
     }
 
-    /** Planted between the first take and the last: seven bars of two players, and 150 ms of a third. */
+    /**
+     * Planted between the first take and the last: seven bars of two players, and 150 ms of a third, without whose lateness the
+     * section's changes lie closer together, too.
+     */
     @Test
     void theLastTakeBesideTheFirstShowsWhatBecameBetterAndNothingElse() {
         TakeAgainstTake takes = TakeAgainstTake.among(onRecord(season)).get(0);
         assertEquals(
-                List.of("with-marking section  better", "lag player Desk 2 outside better"),
+                List.of("with-marking section  better", CLOSER, LESS_LATE),
                 takes.shown().stream().map(PlantedTakesTest::spoken).toList());
         Changed section = takes.of(Metric.WITH_MARKING, Of.SECTION, "").orElseThrow();
         assertEquals(28 / (6 * 48.0), section.difference(), 0.01);
@@ -169,7 +178,7 @@ class PlantedTakesTest {
         assertEquals(6, pairs.size());
         for (TakeAgainstTake pair : pairs.subList(1, 6)) {
             assertTrue(
-                    List.of("lag player Desk 2 outside better")
+                    List.of(CLOSER, LESS_LATE)
                             .containsAll(pair.shown().stream()
                                     .map(PlantedTakesTest::spoken)
                                     .toList()),
@@ -187,5 +196,54 @@ class PlantedTakesTest {
             assertEquals(List.of(), pair.shown());
             assertEquals(List.of(), pair.stretches());
         }
+    }
+
+    /** Planted: one player is turned in fewer bars from take to take, another is late by less and less. */
+    @Test
+    void theSeasonRisesByThoseWhoBecameBetterAndByNobodyElse() {
+        Season told = Season.of(onRecord(season));
+        assertEquals(Trend.Claim.RISING, told.section().claim());
+        assertEquals(List.of("Desk 3 outside rising"), claimed(told.players()));
+        assertEquals(List.of("Desk 2 outside falling"), claimed(told.lags()));
+        assertEquals(
+                List.of(new Trend.OfPassage("1", "12")),
+                told.byPassage().stream().map(Trend::subject).toList());
+        assertEquals(List.of(), told.candidates());
+        assertEquals(
+                List.of(true, true, true, false, true, true),
+                told.players().stream()
+                        .filter(t -> t.subject().equals(new Trend.OfPlayer("Desk 3 inside")))
+                        .flatMap(t -> t.points().stream())
+                        .map(Optional::isPresent)
+                        .toList());
+    }
+
+    private static List<String> claimed(List<Trend> trends) {
+        return trends.stream()
+                .filter(Trend::claimed)
+                .map(t ->
+                        ((Trend.OfPlayer) t.subject()).label() + " " + t.claim().word())
+                .toList();
+    }
+
+    @Test
+    void theBarThatTripsThemInEachTakeIsTheOneCandidateOfTheSeason() {
+        Season told = Season.of(onRecord(tripping));
+        assertEquals(1, told.candidates().size());
+        SeasonCandidate bar = told.candidates().get(0);
+        assertEquals("4", bar.bar());
+        assertEquals(
+                strokes("udud"),
+                bar.beats().stream().map(b -> Optional.of(b.marked())).toList());
+        assertEquals(
+                strokes("dudu"),
+                bar.beats().stream().map(SeasonCandidate.Beat::instead).toList());
+        List<String> four = List.of("Desk 1 inside", "Desk 2 outside", "Desk 2 inside", "Desk 3 outside");
+        assertEquals(
+                List.of(
+                        new SeasonCandidate.InTake(0, four, 6),
+                        new SeasonCandidate.InTake(1, four, 6),
+                        new SeasonCandidate.InTake(2, four, 6)),
+                bar.takes());
     }
 }
