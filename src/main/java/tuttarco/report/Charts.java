@@ -36,7 +36,7 @@ public final class Charts implements Output {
         }
     }
 
-    private static void write(Chart chart, Path folder) throws IOException {
+    static void write(Chart chart, Path folder) throws IOException {
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(folder.resolve(chart.key() + ".png")))) {
             ChartFiles.writePng(chart, out);
         }

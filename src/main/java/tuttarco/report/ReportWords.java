@@ -132,7 +132,7 @@ final class ReportWords {
                 .count();
     }
 
-    private static ReportModel.Figure figure(Chart chart) {
+    static ReportModel.Figure figure(Chart chart) {
         return new ReportModel.Figure(
                 chart.key(), Words.plain(chart.title()), chart.help(), ChartFiles.svg(chart), chart.table());
     }
