@@ -49,11 +49,11 @@ final class ChangeWords {
                 .filter(c -> direction(c) && c.of() == Of.SECTION)
                 .findFirst()
                 .map(c -> sentence(c)
-                        + (c.claim().shown() ? "" : " That is no change beyond chance and errors of reading."));
+                        + (c.claim().shown() ? "" : " That shows no change beyond chance and errors of reading."));
     }
 
     private String sentence(Changed change) {
-        String figures = number(change, change.second()) + "; before on " + number(change, change.first()) + ".";
+        String figures = Words.percent(change.second()) + " of the beats, before on " + Words.percent(change.first()) + ".";
         return switch (change.metric()) {
             case WITH_MARKING -> who(change) + " went with the marking on " + figures;
             case WITH_LEADER -> who(change) + " went with the leader on " + figures;
@@ -76,10 +76,6 @@ final class ChangeWords {
             case PLAYER -> Words.plain(change.name());
             case BAR -> "In bar " + change.name() + " the section";
         };
-    }
-
-    private static String number(Changed change, double value) {
-        return Words.percent(value) + (change.of() == Of.BAR ? "" : " of the beats");
     }
 
     private String late(double lagMs) {

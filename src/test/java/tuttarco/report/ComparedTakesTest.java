@@ -38,7 +38,7 @@ class ComparedTakesTest {
     void whatGotBetterIsSaidWithBarsAndPlayers() throws IOException {
         Document page = page(twoTurned().take("Tuesday"), Records.bars(1, 16, 8).take("<Friday>"));
         assertEquals(
-                List.of("The section went with the marking on 100 % of the beats; before on 94 % of the beats. By the"
+                List.of("The section went with the marking on 100 % of the beats, before on 94 %. By the"
                         + " readings most of all p6 and p7 in bars 5–8: with the marking on 32 of 32 beats, before on 0 of"
                         + " 32 beats."),
                 page.select("#changed .better li").eachText());
