@@ -53,7 +53,8 @@ final class ChangeWords {
     }
 
     private String sentence(Changed change) {
-        String figures = Words.percent(change.second()) + " of the beats, before on " + Words.percent(change.first()) + ".";
+        String figures =
+                Words.percent(change.second()) + " of the beats, before on " + Words.percent(change.first()) + ".";
         return switch (change.metric()) {
             case WITH_MARKING -> who(change) + " went with the marking on " + figures;
             case WITH_LEADER -> who(change) + " went with the leader on " + figures;

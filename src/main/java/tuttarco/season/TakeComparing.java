@@ -244,7 +244,8 @@ final class TakeComparing {
                 .map(bar -> pair(median(before.lagsMs(player, bar)), median(after.lagsMs(player, bar))))
                 .flatMap(Optional::stream)
                 .toList();
-        return times(Metric.LAG, Of.PLAYER, player, pairs, Math.hypot(seenBefore.getAsDouble(), seenAfter.getAsDouble()));
+        return times(
+                Metric.LAG, Of.PLAYER, player, pairs, Math.hypot(seenBefore.getAsDouble(), seenAfter.getAsDouble()));
     }
 
     private static Optional<double[]> pair(Optional<Double> before, Optional<Double> after) {

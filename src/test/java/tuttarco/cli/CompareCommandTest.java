@@ -52,8 +52,7 @@ class CompareCommandTest {
         assertTrue(Files.exists(out.resolve("charts/take-against-take.png")));
         assertTrue(Files.readAllLines(out.resolve("compare.csv")).size() > 1);
         assertEquals(
-                new Shell(0, "", ""),
-                Shell.run("compare", take, again, "--quiet", "--out", folder.resolve("quiet")));
+                new Shell(0, "", ""), Shell.run("compare", take, again, "--quiet", "--out", folder.resolve("quiet")));
     }
 
     @Test
@@ -61,7 +60,9 @@ class CompareCommandTest {
         assertRefused(
                 "'Three seconds' and 'Three seconds' have no player of the same label in common",
                 other("others", TinyTake.JSON.replace("Ida", "Kim").replace("Jon", "Lea")));
-        Files.writeString(given.resolve("later.csv"), TinyTake.BEATS.replace("\n2,", "\n4,").replace("\n1,", "\n3,"));
+        Files.writeString(
+                given.resolve("later.csv"),
+                TinyTake.BEATS.replace("\n2,", "\n4,").replace("\n1,", "\n3,"));
         Files.writeString(given.resolve("later.bowing.txt"), "part Later\nmetre 3/4\n3: d u d\n4: u d u\n");
         assertRefused(
                 "have no bar in common",
@@ -70,11 +71,14 @@ class CompareCommandTest {
                         TinyTake.JSON
                                 .replace("beats.csv", "later.csv")
                                 .replace("part.bowing.txt", "later.bowing.txt")));
-        assertRefused("nobars.take.json says nothing of bars", other("nobars", TinyTake.JSON.replaceFirst("(?s),\\s*\"part\".*", "}")));
+        assertRefused(
+                "nobars.take.json says nothing of bars",
+                other("nobars", TinyTake.JSON.replaceFirst("(?s),\\s*\"part\".*", "}")));
     }
 
     @Test
     void oneTakeAloneIsNotUnderstood() {
-        assertEquals(2, Shell.run("compare", take, "--out", folder.resolve("out")).code());
+        assertEquals(
+                2, Shell.run("compare", take, "--out", folder.resolve("out")).code());
     }
 }

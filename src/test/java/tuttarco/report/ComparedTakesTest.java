@@ -66,9 +66,11 @@ class ComparedTakesTest {
                 twoTurned().take("a"),
                 Records.bars(1, 16, 8).against(1, 0, 4).take("b"),
                 Records.bars(1, 16, 8).take("c"));
-        assertEquals(List.of("1. a to 2. b", "2. b to 3. c"), page.select("#steps h3").not("#steps ul h3").eachText().stream()
-                .filter(t -> t.contains(" to "))
-                .toList());
+        assertEquals(
+                List.of("1. a to 2. b", "2. b to 3. c"),
+                page.select("#steps h3").not("#steps ul h3").eachText().stream()
+                        .filter(t -> t.contains(" to "))
+                        .toList());
         assertEquals(1, page.select("#steps .better").size());
         List<String> csv = Files.readAllLines(folder.resolve("compare.csv"));
         assertEquals("from,to,metric,scope,name,pairs,first,second,unit,p,claim", csv.get(0));
@@ -80,7 +82,8 @@ class ComparedTakesTest {
     @Test
     void whatCannotBeToldIsSaid() throws IOException {
         Document page = page(
-                Records.bars(1, 12, 3).take("a"), Records.bars(5, 20, 2).upFirst().free().take("b"));
+                Records.bars(1, 12, 3).take("a"),
+                Records.bars(5, 20, 2).upFirst().free().take("b"));
         String unsaid = page.select("#unsaid").text();
         assertTrue(unsaid.contains("Only in the first take, and so left out: bars 1, 2, 3, 4; p2."), unsaid);
         assertTrue(unsaid.contains("Only in the last take, and so left out: bars 13, 14,"), unsaid);
