@@ -85,8 +85,13 @@ public final class Words {
 
     /** {@code Ann}, {@code Ann and Bo}, {@code Ann, Bo, Cy and 2 more}. */
     public static String names(List<Player> players) {
+        return labels(players.stream().map(Player::label).toList());
+    }
+
+    /** The same of players' labels. */
+    public static String labels(List<String> players) {
         List<String> labels =
-                players.stream().limit(MOST_NAMES).map(p -> plain(p.label())).toList();
+                players.stream().limit(MOST_NAMES).map(Words::plain).toList();
         int more = players.size() - labels.size();
         if (more > 0) {
             return String.join(", ", labels) + " and " + more + " more";

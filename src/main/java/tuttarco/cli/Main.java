@@ -20,6 +20,7 @@ import tuttarco.files.Plain;
         versionProvider = Version.class,
         subcommands = {
             AnalyseCommand.class,
+            CompareCommand.class,
             BeatsCommand.class,
             SeatsCommand.class,
             StrokesCommand.class,
@@ -79,7 +80,8 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Say what to do: analyse, beats, seats, strokes, bowing, mark, season or demo");
+                spec.commandLine(),
+                "Say what to do: analyse, compare, season, beats, seats, strokes, bowing, mark or demo");
     }
 
     private static int misunderstood(ParameterException e, String[] args) {

@@ -30,6 +30,11 @@ final class CsvText {
         return String.format(Locale.ROOT, "%.4f", timeS);
     }
 
+    /** A probability to two figures that count. */
+    static String probability(double p) {
+        return String.format(Locale.ROOT, "%.2g", p);
+    }
+
     /** A share, or another small number, to three decimals. */
     static String share(double share) {
         return String.format(Locale.ROOT, "%.3f", share);

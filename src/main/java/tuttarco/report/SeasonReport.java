@@ -1,8 +1,5 @@
 package tuttarco.report;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.WriterOutput;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;
@@ -37,10 +34,7 @@ public final class SeasonReport {
      * @param notes what could not be read, a sentence each
      */
     public static void write(Season season, List<String> notes, Path folder) throws IOException {
-        TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, null, ReportPage.TEMPLATES);
-        try (Writer out = Files.newBufferedWriter(folder.resolve(PAGE))) {
-            templates.render("season.jte", new SeasonWords(season).model(notes), new WriterOutput(out));
-        }
+        Pages.write("season.jte", new SeasonWords(season).model(notes), folder.resolve(PAGE));
         Path charts = Files.createDirectories(folder.resolve("charts"));
         for (SeasonTrend chart : SeasonTrend.of(season)) {
             Charts.write(chart, charts);

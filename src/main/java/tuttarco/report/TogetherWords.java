@@ -104,7 +104,7 @@ final class TogetherWords {
         return number(unit, interval.low()) + " to " + number(unit, interval.high());
     }
 
-    private static String number(Metric.Unit unit, double value) {
+    static String number(Metric.Unit unit, double value) {
         return switch (unit) {
             case SHARE -> Words.percent(value);
             case MILLISECONDS -> Words.milliseconds(value);

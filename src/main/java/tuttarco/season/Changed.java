@@ -16,7 +16,8 @@ import tuttarco.stats.PairedDifference;
  * @param first in the metric's unit, from what both takes have; {@code second} in the second take
  * @param p probability of pairs so far to one side in takes that are alike, adjusted over all that is asked of the two takes;
  *     empty where too few pairs differ to ask
- * @param sound how the sound's figures differ bar by bar; empty for all others
+ * @param paired how the pairs differ, second less first, where Student's test was asked: of the section's share and the
+ *     sound; empty for all others and of too few pairs
  */
 public record Changed(
         Metric metric,
@@ -27,7 +28,7 @@ public record Changed(
         double second,
         OptionalDouble p,
         Claim claim,
-        Optional<PairedDifference> sound) {
+        Optional<PairedDifference> paired) {
     /** Whose figure. */
     public enum Of {
         SECTION,

@@ -7,7 +7,7 @@ package tuttarco.season;
  * @param bowed how many there were to judge
  */
 public record Tally(int with, int judged, int bowed) {
-    static final Tally NONE = new Tally(0, 0, 0);
+    public static final Tally NONE = new Tally(0, 0, 0);
 
     public Tally {
         if (with < 0 || with > judged || judged > bowed) {
@@ -15,7 +15,8 @@ public record Tally(int with, int judged, int bowed) {
         }
     }
 
-    Tally plus(Tally other) {
+    /** The beats of both. */
+    public Tally plus(Tally other) {
         return new Tally(with + other.with, judged + other.judged, bowed + other.bowed);
     }
 

@@ -35,7 +35,7 @@ class TakeAgainstTakeTest {
         return takes.of(Metric.WITH_MARKING, Of.SECTION, "").orElseThrow();
     }
 
-    /** Eight pairs, all to one side: twice 2 / 2^8, as half of the error is the section's. */
+    /** Eight of 128 pairs: t = 2.910 with 127 degrees of freedom, and twice its p, as half of the error is the section's. */
     @Test
     void whatTwoPlayersNoLongerDoIsBetterForTheSection() {
         TakeAgainstTake takes = TakeAgainstTake.of(
@@ -45,7 +45,7 @@ class TakeAgainstTakeTest {
         assertEquals(128, section.pairs());
         assertEquals(1 - 8 / 128.0, section.first(), 1e-9);
         assertEquals(1, section.second(), 1e-9);
-        assertEquals(2 * 2 / 256.0, section.p().orElseThrow(), 1e-9);
+        assertEquals(2 * 0.0042722, section.p().orElseThrow(), 1e-6);
         assertEquals(
                 List.of(section), takes.shown(), "four bars are too few to say it of a player, two players of a bar");
         assertEquals(
@@ -188,13 +188,13 @@ class TakeAgainstTakeTest {
         assertTrue(others.stream().allMatch(c -> c.claim() == Claim.TOO_FEW && c.p().isEmpty()));
     }
 
-    /** Sixty milliseconds late in all bars, then together: beyond 20 ms, which can't be seen. */
+    /** Sixty milliseconds late in all bars, then together: beyond the 28 ms that can't be seen, 20 in each take. */
     @Test
     void whoNoLongerComesLateIsBetter() {
         Records before = sixteenBars();
         Records after = sixteenBars();
         for (int bar = 0; bar < 16; bar++) {
-            before.late(1, bar, 60).late(2, bar, 15);
+            before.late(1, bar, 60).late(2, bar, 25);
             after.late(1, bar, 0).late(2, bar, 0);
         }
         TakeAgainstTake takes = TakeAgainstTake.of(before.take("a"), after.take("b"));
@@ -226,7 +226,7 @@ class TakeAgainstTakeTest {
         Changed spread = takes.of(Metric.LOUDNESS_SPREAD, Of.SECTION, "").orElseThrow();
         assertEquals(Claim.BETTER, spread.claim());
         assertEquals(16, spread.pairs());
-        assertEquals(spread.difference(), spread.sound().orElseThrow().mean(), 1e-9);
+        assertEquals(spread.difference(), spread.paired().orElseThrow().mean(), 1e-9);
         assertEquals(
                 Claim.NONE, takes.of(Metric.DIP, Of.SECTION, "").orElseThrow().claim());
     }
