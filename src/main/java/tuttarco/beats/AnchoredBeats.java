@@ -10,8 +10,8 @@ import tuttarco.files.Plain;
 
 /**
  * Beats of another source, corrected by anchors: beats whose times somebody knows. Every anchor's beat gets the anchor's
- * time. Between two anchors the source's times are stretched or squeezed evenly; before the first and after the last they
- * are shifted.
+ * time. Between two anchors of a run the source's times are stretched or squeezed evenly; before its first and after its
+ * last they are shifted. A run without an anchor stays as it is: after a stop the source began anew, and so did its error.
  *
  * <p>Where a beat is played more than once, the playing nearest to the anchor is meant.
  *
@@ -21,7 +21,7 @@ public record AnchoredBeats(BeatSource source, List<Beat> anchors) implements Be
     /** Error of an anchor, seconds: that of a time rounded to a tenth of a second. */
     static final double ANCHOR_STDERR_S = 0.1 / Math.sqrt(12);
 
-    /** A first anchor further from its beat is a slip or means another place; seconds (chosen). */
+    /** A run's first anchor further from its beat is a slip or means another place; seconds (chosen). */
     private static final double FURTHEST_S = 10;
 
     /** So much the time between two anchors may always differ from the source's; seconds (chosen: a beat misheard). */
@@ -51,18 +51,45 @@ public record AnchoredBeats(BeatSource source, List<Beat> anchors) implements Be
 
     private BeatMap corrected(BeatMap map) throws InputException {
         List<Beat> given = map.beats();
-        List<Pin> pins = pins(given);
+        List<Pin> pins = pins(map);
+        List<Beat> corrected = new ArrayList<>();
+        for (Run run : map.runs()) {
+            List<Pin> here = pins.stream().filter(pin -> run.holds(pin.index())).toList();
+            List<Beat> beats = given.subList(run.firstIndex(), run.lastIndex() + 1);
+            List<Beat> moved = here.isEmpty() ? beats : corrected(beats, run.firstIndex(), here);
+            requireApart(corrected, moved);
+            corrected.addAll(moved);
+        }
+        return new BeatMap(corrected, map.runs());
+    }
+
+    /** A run's beats, the first of which has a number among all, by the anchors in it, at least one. */
+    private static List<Beat> corrected(List<Beat> given, int firstIndex, List<Pin> pins) {
         List<Beat> corrected = new ArrayList<>();
         int next = 0;
         for (int i = 0; i < given.size(); i++) {
-            if (next < pins.size() - 1 && pins.get(next).index() < i) {
+            int index = firstIndex + i;
+            if (next < pins.size() - 1 && pins.get(next).index() < index) {
                 next++;
             }
             Pin after = pins.get(next);
-            Pin before = after.index() >= i && next > 0 ? pins.get(next - 1) : after;
-            corrected.add(corrected(new Pin(i, given.get(i), given.get(i)), before, after));
+            Pin before = after.index() >= index && next > 0 ? pins.get(next - 1) : after;
+            corrected.add(corrected(new Pin(index, given.get(i), given.get(i)), before, after));
         }
-        return new BeatMap(corrected, map.runs());
+        return corrected;
+    }
+
+    private static void requireApart(List<Beat> before, List<Beat> after) throws InputException {
+        if (before.isEmpty()) {
+            return;
+        }
+        Beat last = before.get(before.size() - 1);
+        Beat first = after.get(0);
+        if (!(last.timeS() < first.timeS())) {
+            throw new InputException("the anchors move " + Plain.text(last.spoken()) + " before the stop to "
+                    + seconds(last.timeS()) + ", but " + Plain.text(first.spoken()) + " after it is at "
+                    + seconds(first.timeS()) + "; give an anchor on either side of the stop");
+        }
     }
 
     /** One of the source's beats, by its number among them, and the anchor that holds it. */
@@ -82,14 +109,18 @@ public record AnchoredBeats(BeatSource source, List<Beat> anchors) implements Be
         }
     }
 
-    private List<Pin> pins(List<Beat> given) throws InputException {
+    private List<Pin> pins(BeatMap map) throws InputException {
         List<Pin> pins = new ArrayList<>();
         for (Beat anchor : anchors) {
-            Pin pin = pin(anchor, given);
-            if (pins.isEmpty()) {
-                requireNear(pin);
+            Pin pin = pin(anchor, map.beats());
+            Pin before = pins.isEmpty() ? null : pins.get(pins.size() - 1);
+            if (before != null) {
+                requireAfter(before, pin);
+            }
+            if (before != null && map.runOf(before.index()).holds(pin.index())) {
+                requirePace(before, pin);
             } else {
-                requireAfter(pins.get(pins.size() - 1), pin);
+                requireNear(pin);
             }
             pins.add(pin);
         }
@@ -125,11 +156,15 @@ public record AnchoredBeats(BeatSource source, List<Beat> anchors) implements Be
     }
 
     private static void requireAfter(Pin before, Pin pin) throws InputException {
-        double anchoredS = pin.anchor().timeS() - before.anchor().timeS();
-        if (pin.index() <= before.index() || !(anchoredS > 0)) {
+        if (pin.index() <= before.index()
+                || !(pin.anchor().timeS() > before.anchor().timeS())) {
             throw new InputException("the anchors " + before + " and " + pin
                     + " contradict each other, since each beat is later than those before it; correct one of them");
         }
+    }
+
+    private static void requirePace(Pin before, Pin pin) throws InputException {
+        double anchoredS = pin.anchor().timeS() - before.anchor().timeS();
         double givenS = pin.given().timeS() - before.given().timeS();
         double stretch = Math.max(givenS / anchoredS, anchoredS / givenS);
         if (Math.abs(anchoredS - givenS) > SLACK_S && stretch > MOST_STRETCH) {

@@ -1,16 +1,12 @@
 package tuttarco.chart;
 
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYBoxAnnotation;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
@@ -31,7 +27,6 @@ public final class LagByPlayer implements Chart {
     /** The axis reaches at least so far to both sides, milliseconds. */
     private static final double LEAST_REACH_MS = 80;
 
-    private static final List<Integer> STEPS_MS = List.of(20, 50, 100, 200);
     private static final int MOST_STEPS = 8;
 
     private final Timing timing;
@@ -164,17 +159,11 @@ public final class LagByPlayer implements Chart {
             reachMs = Math.max(reachMs, player.lag().map(LagByPlayer::reachMs).orElse(0.0));
         }
         double rangeMs = reachMs * 1.25;
-        NumberAxis axis = new NumberAxis("milliseconds: earlier to the left, later to the right of "
-                + (timing.toLeader() ? "the leader" : "the others"));
-        Look.dress(axis);
-        axis.setRange(-rangeMs, rangeMs);
-        int stepMs = STEPS_MS.stream()
-                .filter(s -> 2 * rangeMs / s <= MOST_STEPS)
-                .findFirst()
-                .orElse(STEPS_MS.get(STEPS_MS.size() - 1));
-        axis.setTickUnit(
-                new NumberTickUnit(stepMs, new DecimalFormat("0;−0", DecimalFormatSymbols.getInstance(Locale.ROOT))));
-        return axis;
+        return LagAxis.of(
+                "milliseconds: earlier to the left, later to the right of "
+                        + (timing.toLeader() ? "the leader" : "the others"),
+                rangeMs,
+                MOST_STEPS);
     }
 
     private static double reachMs(Measured lag) {
@@ -209,8 +198,8 @@ public final class LagByPlayer implements Chart {
                     Integer.toString(player.changes()),
                     median(player),
                     player.lag().map(LagByPlayer::interval).orElse("–"),
-                    player.lag().map(l -> Math.round(l.spreadMs()) + " ms").orElse("–"),
-                    player.lag().map(l -> Math.round(l.smallestMs()) + " ms").orElse("–"),
+                    player.lag().map(l -> Words.milliseconds(l.spreadMs())).orElse("–"),
+                    player.lag().map(l -> Words.milliseconds(l.smallestMs())).orElse("–"),
                     said(player).isEmpty() ? "not shown" : said(player)));
         }
         return new ChartTable(

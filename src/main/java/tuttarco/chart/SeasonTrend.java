@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
@@ -43,7 +44,7 @@ public final class SeasonTrend implements Chart {
     /** Room for the words before and behind a row, and for a day below it, pixels. */
     private static final int SCALE_PX = 44;
 
-    private static final int ENDS_PX = 200;
+    private static final int ENDS_PX = 150;
     private static final int DAY_PX = 52;
 
     /** About what the labels leave to the rows, pixels. */
@@ -56,6 +57,9 @@ public final class SeasonTrend implements Chart {
     private static final int LONGEST_LABEL = 22;
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+
+    /** More are only counted in the title. */
+    private static final int MOST_NAMED = 2;
 
     /** What the rows show. */
     public enum Kind {
@@ -128,26 +132,30 @@ public final class SeasonTrend implements Chart {
 
     @Override
     public String title() {
-        List<Trend> claimed = rows.stream().filter(Trend::claimed).toList();
-        String over = switch (kind) {
-            case SHARE -> season.marked() ? "with the marking" : "with the leader";
-            case PASSAGE -> "passage by passage";
-            case LAG -> "in changing bow";
+        String of = switch (kind) {
+            case SHARE -> season.marked() ? "With the marking" : "With the leader";
+            case PASSAGE -> "By passage";
+            case LAG -> "Changing bow";
         };
-        if (claimed.size() == 1) {
-            return shortened(claimed.get(0)) + " " + over + ": " + ends(claimed.get(0)) + ", " + word(claimed.get(0));
-        }
+        String claimed = Stream.of(Claim.RISING, Claim.FALLING)
+                .filter(c -> count(c) > 0)
+                .map(c -> named(c) + " " + word(c))
+                .collect(Collectors.joining(", "));
         if (!claimed.isEmpty()) {
-            return Stream.of(Claim.RISING, Claim.FALLING)
-                            .filter(c -> count(c) > 0)
-                            .map(c -> count(c) + " " + word(c))
-                            .reduce((a, b) -> a + ", " + b)
-                            .orElseThrow()
-                    + " over the season " + over;
+            return of + ": " + claimed;
         }
-        return count(Claim.TOO_FEW) == rows.size()
-                ? "Too few takes to tell a trend " + over
-                : "No trend beyond chance " + over;
+        return of + ": "
+                + (count(Claim.TOO_FEW) == rows.size() ? "too few takes to tell a trend" : "no trend beyond chance");
+    }
+
+    private String named(Claim claim) {
+        long count = count(claim);
+        return count > MOST_NAMED
+                ? count + " of " + rows.size()
+                : rows.stream()
+                        .filter(r -> r.claim() == claim)
+                        .map(r -> r.subject() instanceof Trend.Section ? "the section" : shortened(r))
+                        .collect(Collectors.joining(" and "));
     }
 
     private long count(Claim claim) {

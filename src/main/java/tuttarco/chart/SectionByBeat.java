@@ -88,7 +88,8 @@ public final class SectionByBeat implements Chart {
                 + (comparison.beats().inBars() ? "beat" : "stroke of the leader, numbered above")
                 + "; the sign is the way the bow went. A filled cell with a cut corner and "
                 + "a heavy sign went against " + (reference == Against.MARKING ? "the marking" : "the leader")
-                + "; a dotted cell was too unsure to judge; a short dash was not seen; an empty cell had nothing to "
+                + "; a dotted cell was too unsure to judge, with a question mark where not even a "
+                + "direction could be told; a short dash was not seen; an empty cell had nothing to "
                 + "compare with. The leader is underlined."
                 + (comparison.beats().stops()
                         ? " After each stop a new line begins, with the time in the clip before it."

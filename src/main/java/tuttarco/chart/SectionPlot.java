@@ -164,11 +164,8 @@ final class SectionPlot extends Plot {
         double x = left;
         for (Cell.State state : List.of(Cell.State.WITH, Cell.State.AGAINST, Cell.State.UNSURE, Cell.State.UNSEEN)) {
             CellPen pen = new CellPen();
-            Optional<BowDirection> shown = Optional.of(BowDirection.DOWN).filter(d -> state != Cell.State.UNSEEN);
-            pen.add(new Cell(state, shown), new Rectangle2D.Double(x, middle - 11, 22, 22));
-            x += 22;
-            if (shown.isPresent()) {
-                pen.add(new Cell(state, Optional.of(BowDirection.UP)), new Rectangle2D.Double(x, middle - 11, 22, 22));
+            for (Optional<BowDirection> shown : shown(state)) {
+                pen.add(new Cell(state, shown), new Rectangle2D.Double(x, middle - 11, 22, 22));
                 x += 22;
             }
             pen.draw(g);
@@ -178,11 +175,20 @@ final class SectionPlot extends Plot {
         }
     }
 
+    /** What a cell of a state can hold. */
+    private static List<Optional<BowDirection>> shown(Cell.State state) {
+        return switch (state) {
+            case UNSURE -> List.of(Optional.of(BowDirection.DOWN), Optional.of(BowDirection.UP), Optional.empty());
+            case UNSEEN -> List.of(Optional.empty());
+            default -> List.of(Optional.of(BowDirection.DOWN), Optional.of(BowDirection.UP));
+        };
+    }
+
     private static String word(Cell.State state) {
         return switch (state) {
             case WITH -> "down and up, with";
             case AGAINST -> "against";
-            case UNSURE -> "seen, but unsure";
+            case UNSURE -> "unsure; ? of which way";
             case UNSEEN -> "not seen";
             case SHOWN, EMPTY -> "";
         };

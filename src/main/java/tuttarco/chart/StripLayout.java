@@ -26,8 +26,8 @@ record StripLayout(List<Bar> bars, List<Integer> systems, double beatPx) {
     static final int SYSTEM_PX = BAR_NUMBER_PX + SLUR_PX + SIGN_PX + LENGTH_PX + REASON_PX + AWKWARD_PX;
     static final int GAP_PX = 20;
 
-    /** Room for a system's bars. */
-    static final int WIDTH_PX = 960;
+    /** Room for a system's bars, so that the strip fits on a page 900 px wide. */
+    static final int WIDTH_PX = 820;
 
     /** A note's sign stands so far right of its beat, so that bar lines stay clear of it. */
     static final double INSIDE_PX = 9;

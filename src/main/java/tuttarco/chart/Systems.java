@@ -11,7 +11,7 @@ import tuttarco.beats.Run;
  * @param systems the bars of each system
  */
 record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, int rows) {
-    static final int NAMES_PX = 184;
+    static final int NAMES_PX = 180;
     static final int BAR_NUMBERS_PX = 22;
     static final int GAP_PX = 28;
 
@@ -22,6 +22,10 @@ record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, in
     private static final int BARS = 8;
 
     private static final int BEATS = 32;
+
+    /** So that a system fits on a page 900 px wide. */
+    private static final int CELL_WIDTH_PX = 20;
+
     private static final int BEATS_LARGE = 64;
 
     static Systems of(BeatMap beats, int players, int rows) {
@@ -34,7 +38,7 @@ record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, in
             systems.addAll(even(
                     bars.stream().filter(bar -> run.holds(bar.firstIndex())).toList(), mostBars, mostBeats));
         }
-        return new Systems(List.copyOf(systems), large ? 18 : 30, large ? 18 : 26, rows);
+        return new Systems(List.copyOf(systems), large ? 18 : CELL_WIDTH_PX, large ? 18 : 24, rows);
     }
 
     /** Bars played without a stop, about as many in every system. */

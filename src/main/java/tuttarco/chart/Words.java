@@ -69,6 +69,11 @@ public final class Words {
         return Math.round(shares.low() * 100) + " to " + percent(shares.high());
     }
 
+    /** {@code 85 ms}. */
+    public static String milliseconds(double ms) {
+        return Math.round(ms) + " ms";
+    }
+
     /** {@code 1 bar}, {@code 3 bars}. */
     public static String count(long number, String singular) {
         return count(number, singular, singular + "s");

@@ -1,12 +1,12 @@
 package tuttarco.compare;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import tuttarco.bow.BowDirection;
 import tuttarco.seats.Player;
 import tuttarco.stats.Quantiles;
 import tuttarco.strokes.Reading;
@@ -27,9 +27,10 @@ record Changes(List<Together> changes) {
      * A change made together.
      *
      * @param timeS when the one changed that all are paired with, seconds
+     * @param to the direction after it
      * @param lagsMs how much later each player changed, by player; that one's is 0
      */
-    record Together(double timeS, Map<Player, Double> lagsMs) {
+    record Together(double timeS, BowDirection to, Map<Player, Double> lagsMs) {
         /** How much later than the median of the others a player changed. */
         Optional<Lag.Pair> toOthers(Player player) {
             List<Double> othersMs = lagsMs.entrySet().stream()
@@ -53,7 +54,7 @@ record Changes(List<Together> changes) {
     }
 
     private static Changes with(Reading first, Comparison comparison, List<Reading> section, CompareSettings settings) {
-        Map<Double, Map<Player, Double>> byTime = new TreeMap<>();
+        Map<Double, Map<Player, Double>> byTime = new HashMap<>();
         for (Reading other : section) {
             Lag lag = known(other, first, comparison)
                     .orElseGet(() -> Lags.of(other, first, comparison.beats(), settings));
@@ -62,9 +63,10 @@ record Changes(List<Together> changes) {
                         .put(other.player(), pair.lagMs());
             }
         }
-        List<Together> changes = new ArrayList<>();
-        byTime.forEach((timeS, lagsMs) -> changes.add(new Together(timeS, lagsMs)));
-        return new Changes(changes);
+        return new Changes(Change.in(first.strokes()).stream()
+                .filter(c -> byTime.containsKey(c.timeS()))
+                .map(c -> new Together(c.timeS(), c.to(), byTime.get(c.timeS())))
+                .toList());
     }
 
     private static Optional<Lag> known(Reading other, Reading first, Comparison comparison) {

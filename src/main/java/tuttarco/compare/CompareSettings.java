@@ -29,7 +29,7 @@ public record CompareSettings(
      * two beats (a single beat is as likely a misreading), 200 ms late, 400 ms of lag, and the usual 95 %.
      * The least certainty comes from the operating curves in the method page.
      */
-    public static final CompareSettings DEFAULT = new CompareSettings(0.1, 0.25, 0.5, 0.08, 2, 0.1, 0.2, 0.4, 0.95);
+    public static final CompareSettings DEFAULT = new CompareSettings(0.1, 0.25, 0.5, 0.08, 2, 0.05, 0.2, 0.4, 0.95);
 
     public CompareSettings {
         if (!(toleranceS >= 0 && toleranceS <= 1)) {

@@ -11,7 +11,8 @@ import tuttarco.seats.Player;
 /**
  * Stretches in which a player is taken to have been turned, or free ({@link Standings#taken}). First and last are beats really judged against, and a stretch needs {@link
  * CompareSettings#leastBeats()} of those. Somebody who is turned is not thought so over more than one beat in a row that could
- * not be judged, or a rest: there the stretch is cut. Its confidence is the mean probability over the beats judged against.
+ * not be judged, or a rest: there the stretch is cut. Its confidence is the mean probability over the beats judged against; of turned
+ * stretches, as that came true in simulated sections.
  *
  * <p>Players who left at the same time, first and last beats no more than one apart, share one divergence: its first and
  * last beat are the medians of theirs (the wider where two are in the middle), its confidence the mean.
@@ -23,6 +24,16 @@ final class Divergences {
     private static final int SAME_WITHIN_BEATS = 1;
     /** Longest run of beats that is passed over within a stretch (chosen). */
     private static final int LONGEST_DOUBT_BEATS = 1;
+
+    /**
+     * The log odds that somebody said to be turned really is, and how they grow with those of the mean probability: beats that
+     * are misread often follow each other, which the chain over them does not know. Logistic regression (J. Platt 1999,
+     * Probabilistic outputs for support vector machines) on 2286 spots in simulated sections, read with the errors of rendered
+     * scenes, in which one of four players was turned once in half a minute.
+     */
+    private static final double TURNED_LOG_ODDS = -2.55;
+
+    private static final double TURNED_GROWTH = 1.63;
 
     private Divergences() {}
 
@@ -73,7 +84,13 @@ final class Divergences {
                 .average()
                 .orElseThrow();
         int last = against.get(against.size() - 1);
-        return new Departure(player, against.get(0), last, Math.min(1, confidence), ending.after(last));
+        double sure = standing == Standing.TURNED ? cameTrue(confidence) : Math.min(1, confidence);
+        return new Departure(player, against.get(0), last, sure, ending.after(last));
+    }
+
+    private static double cameTrue(double probability) {
+        double right = Math.exp(TURNED_LOG_ODDS) * Math.pow(probability, TURNED_GROWTH);
+        return right / (right + Math.pow(Math.max(0, 1 - probability), TURNED_GROWTH));
     }
 
     /** Joins what players did together within a run; departures come, and players leave, in section order. */

@@ -1,7 +1,10 @@
 package tuttarco.compare;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -26,6 +29,7 @@ final class Measuring {
     private static final double LONG_STROKE_S = 0.5;
 
     private static final int LOOKS_A_BEAT = 4;
+    private static final double MS_PER_S = 1000;
 
     private final Comparison comparison;
     private final List<Reading> readings;
@@ -165,11 +169,7 @@ final class Measuring {
 
     /** When the bows changed between the beginning of one beat and the end of another. */
     private List<Measure> times(Scope scope, int first, int last) {
-        double startS = comparison.beats().beats().get(first).timeS();
-        double endS = comparison.beats().endS(last);
-        List<Double> spreadsMs = changes.changes().stream()
-                .filter(c -> startS <= c.timeS() && c.timeS() < endS)
-                .filter(c -> c.lagsMs().size() >= LEAST_SPREAD)
+        List<Double> spreadsMs = spreadable(first, last)
                 .map(c -> Timing.spread(List.copyOf(c.lagsMs().values())))
                 .toList();
         List<Double> orders =
@@ -177,6 +177,47 @@ final class Measuring {
         return List.of(
                 summary(Metric.CHANGE_SPREAD, scope, spreadsMs, Quantiles::median),
                 summary(Metric.PHASE_ORDER, scope, orders, Measuring::mean));
+    }
+
+    /** The changes between the beginning of one beat and the end of another of which enough players were seen. */
+    private Stream<Changes.Together> spreadable(int first, int last) {
+        double startS = comparison.beats().beats().get(first).timeS();
+        double endS = comparison.beats().endS(last);
+        return changes.changes().stream()
+                .filter(c -> startS <= c.timeS() && c.timeS() < endS)
+                .filter(c -> c.lagsMs().size() >= LEAST_SPREAD);
+    }
+
+    /** The bars with the widest spread of changes, one by one; {@code measures} are the section's. */
+    ChangeScatter widest(List<Measure> measures) {
+        List<ChangeScatter.InBar> widest = measures.stream()
+                .filter(m -> m.metric() == Metric.CHANGE_SPREAD)
+                .flatMap(m -> m.value().flatMap(v -> scattered(m.scope(), v)).stream())
+                .sorted(Comparator.comparingDouble(ChangeScatter.InBar::spreadMs)
+                        .reversed())
+                .limit(ChangeScatter.MOST_BARS)
+                .sorted(Comparator.comparingInt(b -> b.bar().firstIndex()))
+                .toList();
+        return new ChangeScatter(led, MS_PER_S * settings.toleranceS(), comparison.players(), widest);
+    }
+
+    private Optional<ChangeScatter.InBar> scattered(Scope scope, double spreadMs) {
+        return scope instanceof Scope.InBar bar
+                ? Optional.of(new ChangeScatter.InBar(
+                        bar,
+                        spreadMs,
+                        spreadable(bar.firstIndex(), bar.lastIndex())
+                                .map(this::scattered)
+                                .toList()))
+                : Optional.empty();
+    }
+
+    /** A change with lags to the leader, or without one to the median. */
+    private ChangeScatter.Change scattered(Changes.Together change) {
+        double fromMs = led ? 0 : Quantiles.median(List.copyOf(change.lagsMs().values()));
+        Map<Player, Double> lagsMs = new HashMap<>(change.lagsMs());
+        lagsMs.replaceAll((player, lagMs) -> lagMs - fromMs);
+        return new ChangeScatter.Change(change.to(), change.timeS() + fromMs / MS_PER_S, lagsMs);
     }
 
     private static Measure summary(

@@ -68,9 +68,10 @@ public enum Metric {
             "Smallest lag to be seen",
             Unit.MILLISECONDS,
             "change",
-            "One standard error of a single lag, which the spacing of the frames is part of: errors of reading may be the "
-                    + "same in all changes of a player, so nothing is claimed of less.",
-            "standard errors of the change times"),
+            "Nothing is claimed of less: the larger of one standard error of a single lag, which the spacing of the frames is "
+                    + "part of, and of three standard deviations of what all changes of a player may be off by alike, which "
+                    + "grows as players get smaller in the picture.",
+            "standard errors of the change times; shared errors as measured on rendered scenes, see the method page"),
     LOUDNESS_SPREAD(
             "Spread of loudness",
             Unit.LOUDNESS,

@@ -33,7 +33,8 @@ public record PlayerTiming(Player player, int changes, Optional<Measured> lag, C
      * @param spreadMs range of the middle half
      * @param intervalMs of the median, with the settings' level of confidence
      * @param smallestMs no smaller lag is claimed; see {@link Metric#SMALLEST_LAG}
-     * @param p probability of such lags if the player were as often early as late, adjusted over the section
+     * @param p probability of such lags if they lay no farther to one side than errors may make it that all changes share,
+     *     adjusted over the section
      */
     public record Measured(double medianMs, double spreadMs, Interval intervalMs, double smallestMs, double p) {}
 }

@@ -10,18 +10,25 @@ import tuttarco.strokes.StrokeKind;
  * How a player stood to a reference on each beat of one run: a hidden Markov chain over the beats with the states of {@link
  * Standing}.
  *
- * <p>What a state makes likely: who is with the reference is read with it as often as the reading's confidence says, at most
- * {@link #MOST_SURE}; who is turned, against it; who is free, either as often; who rests holds still. A beat that is unsure
+ * <p>What a state makes likely: who is with the reference is read with it as often as the reading's confidence says, counted
+ * {@link #BEAT_OVER_MOMENT} times and at most {@link #MOST_SURE}; who is turned, against it; who is free, either as often; who rests holds still. A beat that is unsure
  * or unseen, and one on which the reference rests, speaks for no state, so that it is bridged by its neighbours. Where the
  * reference begins again after a rest, everybody may start anew: each state keeps itself only as far as {@link #KEPT_OVER_REST}.
  *
  * <p>Nothing is carried over a stop: a run is a chain of its own.
  *
- * <p>Reference: as {@link HiddenMarkovChain}.
+ * <p>References: as {@link HiddenMarkovChain}; C. Guo et al., On calibration of modern neural networks, ICML 2017 (temperature
+ * scaling).
  *
  * @param chances for each beat of the run the probability of each standing, given the whole run
  */
 record Standings(Run run, double[][] chances) {
+    /**
+     * A beat is read right more often than a random moment of it: by so many times the log odds. Fitted by maximum likelihood
+     * to 85 000 beats of simulated readings with the errors of rendered scenes; of the two real clips it would be 4.9.
+     */
+    private static final double BEAT_OVER_MOMENT = 1.7;
+
     /** No reading is trusted more than this, however sure it is of itself (measured: where readings are surest one moment in a thousand is wrong; a beat more often). */
     private static final double MOST_SURE = 0.99;
 
@@ -86,7 +93,7 @@ record Standings(Run run, double[][] chances) {
         double[] likely = new double[STATES];
         Arrays.fill(likely, 1);
         if (judgement.confidence().isPresent()) {
-            double right = Math.min(MOST_SURE, judgement.confidence().getAsDouble());
+            double right = Math.min(MOST_SURE, ofBeat(judgement.confidence().getAsDouble()));
             double with = judgement.verdict() == Verdict.WITH ? right : 1 - right;
             likely[Standing.WITH.ordinal()] = (1 - MISREAD_REST) * with;
             likely[Standing.TURNED.ordinal()] = (1 - MISREAD_REST) * (1 - with);
@@ -97,6 +104,12 @@ record Standings(Run run, double[][] chances) {
             likely[Standing.RESTING.ordinal()] = 1 - MISREAD_REST;
         }
         return Arrays.stream(likely).map(Math::log).toArray();
+    }
+
+    /** How often a beat is read right whose random moment is so with a probability. */
+    private static double ofBeat(double ofMoment) {
+        double right = Math.pow(ofMoment, BEAT_OVER_MOMENT);
+        return right / (right + Math.pow(1 - ofMoment, BEAT_OVER_MOMENT));
     }
 
     private static double[][] overRest() {

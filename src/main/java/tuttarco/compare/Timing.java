@@ -22,10 +22,10 @@ import tuttarco.strokes.Reading;
 /**
  * Who changes late or early, measured from the leader's changes, or without a leader from the median of the others'.
  *
- * <p>A lag is claimed where three things hold: the signed-rank test says that the lags lie to one side, Holm's procedure
- * over all players seen often enough included; the median is at least one standard error of a single lag; and there are
- * changes enough to say so at all. The second guards against errors that all changes of a player share, which no number of
- * changes averages out; the method page tells how large they were.
+ * <p>A lag is claimed where three things hold: the signed-rank test says that the lags lie beyond what errors may do that
+ * all changes of a player share, Holm's procedure over all players seen often enough included; the median is at least one
+ * standard error of a single lag; and there are changes enough to say so at all. What changes share no number of them
+ * averages out; the method page tells how large it was.
  *
  * @param toLeader whether the lags are to the leader
  * @param lags what the players' figures come from, in their order
@@ -34,6 +34,9 @@ import tuttarco.strokes.Reading;
 public record Timing(boolean toLeader, List<Lag> lags, List<PlayerTiming> players) {
     /** Of fewer changes the signed-rank test can't reach one in twenty: 2 / 2^5 is more. */
     public static final int LEAST_CHANGES = 6;
+
+    /** A lag is explained by shared errors up to so many of their standard deviations (usual: one in 370 is beyond). */
+    private static final double SHARED_DEVIATIONS = 3;
 
     private static final double MS_PER_S = 1000;
 
@@ -54,8 +57,9 @@ public record Timing(boolean toLeader, List<Lag> lags, List<PlayerTiming> player
         List<Lag> lags = toLeader ? comparison.lags() : toOthers(comparison, readings(bows), settings);
         List<Lag> enough =
                 lags.stream().filter(l -> l.changes() >= LEAST_CHANGES).toList();
-        List<Double> ps = Holm.adjusted(
-                enough.stream().map(l -> SignedRank.of(lagsMs(l)).p()).toList());
+        List<Double> ps = Holm.adjusted(enough.stream()
+                .map(l -> p(lagsMs(l), sharedMs(l.player(), bows)))
+                .toList());
         return new Timing(
                 toLeader,
                 lags,
@@ -98,7 +102,11 @@ public record Timing(boolean toLeader, List<Lag> lags, List<PlayerTiming> player
         List<Double> lagsMs = lagsMs(lag);
         double medianMs = Quantiles.median(lagsMs);
         Measured measured = new Measured(
-                medianMs, spread(lagsMs), MedianInterval.of(lagsMs, settings.level()), errorMs.get(), p.orElse(1.0));
+                medianMs,
+                spread(lagsMs),
+                MedianInterval.of(lagsMs, settings.level()),
+                Math.max(errorMs.get(), sharedMs(lag.player(), bows)),
+                p.orElse(1.0));
         return new PlayerTiming(lag.player(), lag.changes(), Optional.of(measured), claim(measured, p, settings));
     }
 
@@ -120,17 +128,39 @@ public record Timing(boolean toLeader, List<Lag> lags, List<PlayerTiming> player
         return lag.pairs().stream().map(Lag.Pair::lagMs).toList();
     }
 
-    /**
-     * Standard error of a single lag, milliseconds: the player's own and the leader's; without a leader, that of a usual player in
-     * the leader's place.
-     */
+    /** Probability that lags lie so far beyond shared errors by chance; 1 where they don't. */
+    private static double p(List<Double> lagsMs, double sharedMs) {
+        double medianMs = Quantiles.median(lagsMs);
+        double explainedMs = Math.copySign(sharedMs, medianMs);
+        return Math.abs(medianMs) <= sharedMs
+                ? 1
+                : SignedRank.of(lagsMs.stream().map(l -> l - explainedMs).toList())
+                        .p();
+    }
+
+    /** Standard error of a single lag, milliseconds. */
     private static Optional<Double> errorMs(Player player, List<Bows> bows) {
+        return errorOfLagMs(player, bows, Timing::changeErrorS);
+    }
+
+    /** Up to where a lag is explained by what the changes of both players may be off by alike, milliseconds. */
+    private static double sharedMs(Player player, List<Bows> bows) {
+        return SHARED_DEVIATIONS
+                * errorOfLagMs(player, bows, b -> Optional.of(b.sharedErrorS())).orElse(0.0);
+    }
+
+    /**
+     * What the errors of two players make of a lag, milliseconds: the player's own and the leader's; without a leader, that of a
+     * usual player in the leader's place.
+     */
+    private static Optional<Double> errorOfLagMs(
+            Player player, List<Bows> bows, Function<Bows, Optional<Double>> errorS) {
         Optional<Double> ownS =
-                bows.stream().filter(b -> b.player().equals(player)).findFirst().flatMap(Timing::changeErrorS);
+                bows.stream().filter(b -> b.player().equals(player)).findFirst().flatMap(errorS);
         Optional<Double> leaderS =
-                bows.stream().filter(b -> b.player().leader()).findFirst().flatMap(Timing::changeErrorS);
+                bows.stream().filter(b -> b.player().leader()).findFirst().flatMap(errorS);
         Optional<Double> otherS = leaderS.or(() ->
-                median(bows.stream().flatMap(b -> changeErrorS(b).stream()).toList()));
+                median(bows.stream().flatMap(b -> errorS.apply(b).stream()).toList()));
         return ownS.flatMap(own -> otherS.map(other -> MS_PER_S * Math.hypot(own, other)));
     }
 

@@ -10,10 +10,12 @@ import tuttarco.strokes.Bows;
  *
  * @param timing who changes late or early
  * @param sharing who takes how much bow, and at which end of it
+ * @param scatter the bars in which changes lie widest apart
  * @param measures every figure of {@link Metric}: of the whole take, bar by bar, of desks and groups, of each player
  * @param contrasts inside against outside and front against back, where there are two groups
  */
-public record Togetherness(Timing timing, BowSharing sharing, List<Measure> measures, List<Contrast> contrasts) {
+public record Togetherness(
+        Timing timing, BowSharing sharing, ChangeScatter scatter, List<Measure> measures, List<Contrast> contrasts) {
     public Togetherness {
         measures = List.copyOf(measures);
         contrasts = List.copyOf(contrasts);
@@ -24,10 +26,12 @@ public record Togetherness(Timing timing, BowSharing sharing, List<Measure> meas
         Timing timing = Timing.of(comparison, bows, settings);
         BowSharing sharing = BowSharing.of(bows, settings);
         Measuring measuring = new Measuring(comparison, Timing.readings(bows), settings);
+        List<Measure> ofSection = measuring.ofSection();
         return new Togetherness(
                 timing,
                 sharing,
-                Stream.of(measuring.ofSection(), timing.measures(), sharing.measures())
+                measuring.widest(ofSection),
+                Stream.of(ofSection, timing.measures(), sharing.measures())
                         .flatMap(List::stream)
                         .toList(),
                 Contrast.in(comparison));

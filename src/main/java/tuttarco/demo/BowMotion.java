@@ -19,26 +19,24 @@ record BowMotion(List<Travel> travels) {
     }
 
     /**
-     * The same with all places between two times, inclusive, moved towards another place, so that strokes are shorter.
+     * The same with all places between two times, inclusive, drawn together and moved.
      *
-     * @param share what is left of the distance to that place
-     * @throws IllegalArgumentException if a stroke on the way into it or out of it would go the other way
+     * @param share how much of the bow is left
+     * @param frog the place that is taken for the frog
+     * @throws IllegalArgumentException if a stroke would go the other way on the way into it or out of it, or off the bow
      */
-    BowMotion drawn(double share, double towards, double fromS, double toS) {
+    BowMotion drawn(double share, double frog, double fromS, double toS) {
         return new BowMotion(travels.stream()
                 .map(t -> {
-                    double from = drawn(t.from(), share, towards, fromS <= t.startS() && t.startS() <= toS);
-                    double to = drawn(t.to(), share, towards, fromS <= t.endS() && t.endS() <= toS);
-                    if ((to - from) * (t.to() - t.from()) < 0) {
-                        throw new IllegalArgumentException("the bow turns round at " + t.startS() + " s");
+                    double from = fromS <= t.startS() && t.startS() <= toS ? frog + share * t.from() : t.from();
+                    double to = fromS <= t.endS() && t.endS() <= toS ? frog + share * t.to() : t.to();
+                    if ((to - from) * (t.to() - t.from()) < 0 || to < 0 || to > 1) {
+                        throw new IllegalArgumentException(
+                                "no bow goes from " + from + " to " + to + " at " + t.startS() + " s");
                     }
                     return new Travel(t.startS(), t.endS(), t.kind(), from, to, t.lifted());
                 })
                 .toList());
-    }
-
-    private static double drawn(double place, double share, double towards, boolean within) {
-        return within ? towards + share * (place - towards) : place;
     }
 
     /** What the bow does at a time; before the first travel the first, after the last the last. */

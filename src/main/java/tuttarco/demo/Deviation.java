@@ -41,10 +41,11 @@ sealed interface Deviation {
     record OtherTake(double fromS) implements Deviation {}
 
     /**
-     * Takes this share of the bow that the part would lead others to take, each place moved towards another: 0 is the frog,
-     * 1 the tip.
+     * Takes a share of the bow that others would take, elsewhere in it.
+     *
+     * @param from the place taken for the frog: 0 is the frog itself, 1 the tip; below 0 where others are not near the frog
      */
-    record TakesBow(double share, double towards, int firstBar, int lastBar) implements Deviation {}
+    record TakesBow(double share, double from, int firstBar, int lastBar) implements Deviation {}
 
     /** Changes the bow later than the part by this time; negative is earlier. */
     record Lags(double lagMs) implements Deviation {}

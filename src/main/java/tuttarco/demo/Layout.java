@@ -82,7 +82,7 @@ record Layout(List<Performer> performers, List<Vec> stands, Camera camera, List<
                 double lagS = Deviation.lagS(deviations);
                 motion = motion.drawn(
                         takes.share(),
-                        takes.towards(),
+                        takes.from(),
                         spell.startS() + lagS - NotePlanner.mostUnevenS(),
                         spell.endS() + lagS + NotePlanner.mostUnevenS());
             }

@@ -412,22 +412,35 @@ public final class SceneCatalogue {
     }
 
     private void bowsUnlikeTheLeaders() {
-        List<Cast> cast = section(VIOLIN, 12);
-        for (int i : List.of(1, 5, 10)) {
-            cast.set(
-                    i,
-                    new Cast(
-                            VIOLIN,
-                            Facing.CAMERA,
-                            new Deviation.TakesBow(0.5, 0, 1, 3),
-                            new Deviation.TakesBow(0.5, 1, 5, 6)));
-        }
-        cast.set(3, new Cast(VIOLIN, Facing.CAMERA, new Deviation.TakesBow(0.4, 1, 2, 3)));
-        cast.set(8, new Cast(VIOLIN, Facing.CAMERA, new Deviation.TakesBow(0.4, 0, 5, 6)));
+        Facing facing = Facing.CAMERA_LEFT;
+        Cast asTheLeader = new Cast(VIOLA, facing);
+        Cast half = new Cast(
+                VIOLA,
+                facing,
+                new Deviation.TakesBow(0.5, 0, 1, 3),
+                new Deviation.TakesBow(0.5, 0.5, 5, 6),
+                new Deviation.TakesBow(0.5, 0, 9, 11),
+                new Deviation.TakesBow(0.5, 0.5, 13, 14));
+        Cast nearerTheTip =
+                new Cast(VIOLA, facing, new Deviation.TakesBow(1, 0.42, 2, 3), new Deviation.TakesBow(1, 0.42, 10, 11));
+        Cast nearerTheFrog =
+                new Cast(VIOLA, facing, new Deviation.TakesBow(1, -0.5, 5, 6), new Deviation.TakesBow(1, -0.5, 13, 14));
         add(
                 "section-bow",
-                "three take half the bow for five bars, two are at the other end of it for two",
-                scene(cast, Passage.QUARTERS, SECTION));
+                "two take half the bow in quarters, two are elsewhere in it in half of them",
+                scene(
+                        List.of(
+                                asTheLeader,
+                                half,
+                                nearerTheFrog,
+                                asTheLeader,
+                                nearerTheTip,
+                                half,
+                                asTheLeader,
+                                asTheLeader),
+                        Passage.QUARTERS + " | " + Passage.QUARTERS,
+                        SECTION),
+                Expected.STROKES_MEASURED);
     }
 
     private static int even(double px) {

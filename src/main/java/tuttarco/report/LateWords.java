@@ -51,8 +51,8 @@ final class LateWords {
     private static Optional<String> claimed(PlayerTiming player) {
         return player.lag()
                 .map(lag -> Words.plain(player.player().label()) + " changes "
-                        + player.claim().word() + ", by " + Math.round(Math.abs(lag.medianMs()))
-                        + " ms: the median of " + Words.count(player.changes(), "change") + ", 95 % interval "
+                        + player.claim().word() + ", by " + Words.milliseconds(Math.abs(lag.medianMs()))
+                        + ": the median of " + Words.count(player.changes(), "change") + ", 95 % interval "
                         + LagByPlayer.interval(lag) + ".");
     }
 
@@ -76,7 +76,7 @@ final class LateWords {
                         + player.lag()
                                 .map(l -> ": median " + LagByPlayer.signed(l.medianMs()) + " ms of "
                                         + Words.count(player.changes(), "change") + ", where less than "
-                                        + Math.round(l.smallestMs()) + " ms could not be seen")
+                                        + Words.milliseconds(l.smallestMs()) + " could not be seen")
                                 .orElse("")
                         + ".";
             case TOO_FEW -> "Too few bow changes to say whether they come late or early: " + player.changes() + ".";

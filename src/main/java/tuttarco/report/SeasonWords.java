@@ -95,11 +95,18 @@ final class SeasonWords {
         String what = switch (trend.metric()) {
             case LAG -> " changes " + SeasonTrend.word(trend) + " than at first: ";
             default ->
-                (season.marked() ? " with the marking " : " with the leader ")
+                (season.marked() ? " goes with the marking " : " goes with the leader ")
                         + (trend.claim() == Claim.RISING ? "more often" : "less often") + " than at first: ";
         };
-        return SeasonTrend.label(trend) + what + SeasonTrend.ends(trend) + " over "
+        return who(trend) + what + SeasonTrend.ends(trend) + " over "
                 + Words.count(trend.seen().size(), "take") + ".";
+    }
+
+    private static String who(Trend trend) {
+        if (trend.subject() instanceof Trend.OfPlayer) {
+            return SeasonTrend.label(trend);
+        }
+        return "The section" + (trend.subject() instanceof Trend.Section ? "" : " in " + SeasonTrend.label(trend));
     }
 
     private static Optional<String> tooFew(List<Trend> trends, String of) {

@@ -41,7 +41,7 @@ final class SharingWords {
         }
         tooFew("how much bow they take", p -> p.amount() instanceof TooFewLengths)
                 .ifPresent(sentences::add);
-        tooFew("at which end of it they are", p -> p.ends() instanceof TooFewPlaces)
+        tooFew("at which end of the bow they are", p -> p.ends() instanceof TooFewPlaces)
                 .ifPresent(sentences::add);
         sentences.add(
                 "The picture shortens a bow that points at the camera, and everything of a player farther off. So each "

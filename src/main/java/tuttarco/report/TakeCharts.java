@@ -8,12 +8,14 @@ import tuttarco.chart.AgreementByBar;
 import tuttarco.chart.BowByPlayer;
 import tuttarco.chart.BowMotion;
 import tuttarco.chart.BowingStrip;
+import tuttarco.chart.ChangesAround;
 import tuttarco.chart.Chart;
 import tuttarco.chart.LagByPlayer;
 import tuttarco.chart.SectionByBeat;
 import tuttarco.chart.Spots;
 import tuttarco.chart.UnityDial;
 import tuttarco.compare.BowSharing;
+import tuttarco.compare.ChangeScatter;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Timing;
@@ -61,8 +63,16 @@ final class TakeCharts {
 
     /** None where there is nobody whose changes could be compared, or everybody may change at will. */
     static List<Chart> ofTiming(AnalysedTake take) {
+        List<Chart> charts = new ArrayList<>();
         Timing timing = take.together().timing();
-        return free(take) || timing.players().isEmpty() ? List.of() : List.of(new LagByPlayer(timing));
+        if (!free(take) && !timing.players().isEmpty()) {
+            charts.add(new LagByPlayer(timing));
+        }
+        ChangeScatter scatter = take.together().scatter();
+        if (!free(take) && !scatter.bars().isEmpty()) {
+            charts.add(new ChangesAround(scatter));
+        }
+        return List.copyOf(charts);
     }
 
     /** None where no player's bow could be compared with the leader's, or everybody may bow at will. */

@@ -56,9 +56,11 @@ final class TogetherWords {
             return List.of("One player alone is neither together nor apart.");
         }
         List<String> sentences = new ArrayList<>();
-        for (Metric metric : OF_SECTION) {
-            together.ofTake(metric).map(TogetherWords::sentence).ifPresent(sentences::add);
-        }
+        OF_SECTION.stream()
+                .flatMap(metric -> together.ofTake(metric).stream())
+                .filter(measure -> measure.metric() != Metric.KAPPA || !allReadOfAll(measure))
+                .map(TogetherWords::sentence)
+                .forEach(sentences::add);
         if (sentences.isEmpty()) {
             sentences.add("Nothing can be said: no two players could be read on the same beat.");
         } else if (together.ofTake(Metric.ALPHA).isEmpty()) {
@@ -67,6 +69,13 @@ final class TogetherWords {
         }
         together.contrasts().stream().map(this::contrast).forEach(sentences::add);
         return sentences;
+    }
+
+    /** Whether the agreement on beats read of all is about the same beats as the agreement beyond chance. */
+    private boolean allReadOfAll(Measure kappa) {
+        return together.ofTake(Metric.ALPHA)
+                .filter(alpha -> alpha.count() == kappa.count())
+                .isPresent();
     }
 
     private static String sentence(Measure measure) {
@@ -98,7 +107,7 @@ final class TogetherWords {
     private static String number(Metric.Unit unit, double value) {
         return switch (unit) {
             case SHARE -> Words.percent(value);
-            case MILLISECONDS -> Math.round(value) + " ms";
+            case MILLISECONDS -> Words.milliseconds(value);
             case LOUDNESS -> EvennessWords.decibels(value);
             case NUMBER -> String.format(Locale.ROOT, "%.2f", value);
         };

@@ -5,8 +5,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -34,7 +35,8 @@ import tuttarco.take.Bowing;
  * @param marked whether shares are with the marking; with the leader where no take is marked
  * @param ground bars and takes that can best be set against each other
  * @param passages stretches of bars played in the same takes
- * @param section its share; {@code players} theirs, by label; {@code byPassage} the section's in each passage
+ * @param section its share; {@code players} theirs, by desk; {@code byPassage} the section's in each passage, where
+ *     there is another one than the ground
  * @param lags of the players' changes
  * @param candidates bars in which the marking may be the trouble
  */
@@ -116,8 +118,8 @@ public record Season(
         Season season() {
             Passage ground = CommonBars.ground(bars);
             List<Passage> passages = CommonBars.passages(bars);
-            Set<String> labels = new LinkedHashSet<>();
-            takes.forEach(t -> t.players().forEach(p -> labels.add(p.label())));
+            List<Passage> apart = passages.equals(List.of(ground)) ? List.of() : passages;
+            List<String> labels = labels();
             return new Season(
                     takes,
                     marked,
@@ -129,7 +131,7 @@ public record Season(
                             .map(l -> share(new Trend.OfPlayer(l), ground, List.of(l)))
                             .filter(Told::anything)
                             .toList()),
-                    Trends.of(passages.stream()
+                    Trends.of(apart.stream()
                             .map(p -> share(new Trend.OfPassage(p.firstBar(), p.lastBar()), p, labels))
                             .filter(Told::anything)
                             .toList()),
@@ -138,6 +140,16 @@ public record Season(
                             .filter(Told::anything)
                             .toList()),
                     SeasonCandidates.in(takes));
+        }
+
+        /** By desk, where each sat when last seen. */
+        private List<String> labels() {
+            Map<String, PlayerOnRecord> last = new LinkedHashMap<>();
+            takes.forEach(t -> t.players().forEach(p -> last.put(p.label(), p)));
+            return last.values().stream()
+                    .sorted(Comparator.comparingInt(PlayerOnRecord::desk).thenComparing(PlayerOnRecord::place))
+                    .map(PlayerOnRecord::label)
+                    .toList();
         }
 
         private static boolean anything(Trends.Row row) {

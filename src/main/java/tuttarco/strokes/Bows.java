@@ -9,10 +9,19 @@ import tuttarco.tracks.ArmTrack;
  * What is known of a player's strokes beyond their direction.
  *
  * @param bows one a span of the reading, in time order
+ * @param sharedErrorS standard deviation of what all changes of the player may be off by alike, seconds
  */
-public record Bows(Player player, List<Bow> bows) {
+public record Bows(Player player, List<Bow> bows, double sharedErrorS) {
     public Bows {
         bows = List.copyOf(bows);
+        if (!(sharedErrorS >= 0)) {
+            throw new IllegalArgumentException("an error's standard deviation is not " + sharedErrorS);
+        }
+    }
+
+    /** Bows whose changes are off by nothing that they share. */
+    public Bows(Player player, List<Bow> bows) {
+        this(player, bows, 0);
     }
 
     /** Measures the strokes that were read from a track. */
@@ -30,6 +39,6 @@ public record Bows(Player player, List<Bow> bows) {
             bows.add(new Bow(strokes.get(i), start, end, uses.get(i)));
             start = end;
         }
-        return new Bows(reading.player(), bows);
+        return new Bows(reading.player(), bows, errors.sharedS());
     }
 }

@@ -24,6 +24,15 @@ final class ChangeErrors {
      */
     private static final double OFF_AT_CHANGES = 2.3;
 
+    /**
+     * What all changes of a player whose shoulders are {@link #SHARED_AT_PX} wide may be off by alike, seconds, and that it
+     * goes down with the square of the width. Measured on the rendered scenes (157 players): pictures as they are coded show
+     * the motion of small figures late.
+     */
+    private static final double SHARED_S = 0.012;
+
+    private static final double SHARED_AT_PX = 20;
+
     /** The slope is taken from so long before to so long after a change, seconds: half the smoothing's half window. */
     private static final double SLOPE_S = 0.08;
 
@@ -33,11 +42,13 @@ final class ChangeErrors {
     /** No change is less certain than if it could lie anywhere where the reader looks for it, seconds. */
     private static final double MOST_S = 2 * HiddenMarkovReader.CROSSING_REACH_S * UNIFORM;
 
+    private final double shoulderWidthPx;
     private final List<ArmSample> samples;
     private final Optional<Curve> velocity;
     private final Optional<Curve> noise;
 
     ChangeErrors(ArmTrack track) {
+        shoulderWidthPx = track.shoulderWidthPx();
         samples = track.samples();
         List<ArmSample.Seen> seen = samples.stream()
                 .filter(ArmSample.Seen.class::isInstance)
@@ -51,6 +62,11 @@ final class ChangeErrors {
 
     private static Optional<Curve> curve(double[] timesS, double[] values) {
         return values.length == 0 ? Optional.empty() : Optional.of(new Curve(timesS, values));
+    }
+
+    /** Standard deviation of what all changes are off by alike, seconds; no part of the standard errors. */
+    double sharedS() {
+        return SHARED_S * Math.pow(SHARED_AT_PX / shoulderWidthPx, 2);
     }
 
     /** Standard error of a change at a time, seconds. */

@@ -45,4 +45,9 @@ public record ArmTrack(
     public Optional<Hand> bowHand() {
         return body.map(Body::bowHand);
     }
+
+    /** The player's shoulder width, pixels: as poses showed it, or else as the seat has room for. */
+    public double shoulderWidthPx() {
+        return body.map(Body::shoulderWidthPx).orElseGet(() -> FlowArmTracker.shoulderWidthPx(player.seat()));
+    }
 }

@@ -50,7 +50,7 @@ public final class FlowArmTracker implements ArmTracker {
         this.player = player;
         downBow = player.facing().map(facing -> DownBow.of(player.instrument(), facing));
         SeatBox region = ArmRegion.of(player);
-        flow = new CellFlow(region, region.heightPx() / SHOULDER_WIDTHS_HIGH);
+        flow = new CellFlow(region, shoulderWidthPx(region));
         arm = new MovingArm(downBow);
     }
 
@@ -141,5 +141,10 @@ public final class FlowArmTracker implements ArmTracker {
     @Override
     public void close() {
         flow.close();
+    }
+
+    /** About how wide the shoulders of a player are who was not seen otherwise than by the seat, pixels. */
+    static double shoulderWidthPx(SeatBox seat) {
+        return seat.heightPx() / SHOULDER_WIDTHS_HIGH;
     }
 }

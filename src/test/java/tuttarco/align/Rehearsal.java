@@ -11,6 +11,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
 import tuttarco.beats.Beat;
+import tuttarco.beats.BeatMap;
 import tuttarco.score.Part;
 
 /**
@@ -87,6 +88,19 @@ record Rehearsal(Part part, List<Playing> playings, double lengthS) {
 
     private static long sample(double timeS) {
         return Math.round(timeS * Section.RATE);
+    }
+
+    /** Every beat where it was played. */
+    BeatMap beats() {
+        List<List<Beat>> stretches = new ArrayList<>();
+        for (Playing playing : playings) {
+            List<Beat> beats = new ArrayList<>();
+            for (int i = 4 * playing.fromBar(); i < 4 * playing.toBar(); i++) {
+                beats.add(new Beat(Integer.toString(i / 4 + 1), i % 4 + 1, playing.timeS(i)));
+            }
+            stretches.add(beats);
+        }
+        return BeatMap.ofStretches(stretches);
     }
 
     int beatsPlayed() {

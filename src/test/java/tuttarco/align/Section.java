@@ -35,11 +35,21 @@ final class Section {
     private final Random random;
     private final int players;
     private final double a4Hz;
+    private final double speaksFromS;
+    private final double speaksToS;
 
+    /** Tones take 30 to 70 ms to speak: bowed strings up to 50 (Guettler and Askenfelt, J. Acoust. Soc. Am. 101, 1997). */
     Section(long seed, int players, double a4Hz) {
+        this(seed, players, a4Hz, 0.03, 0.07);
+    }
+
+    /** Tones take from so long to so long to speak, seconds; half of it at half their loudness, 6 dB below it. */
+    Section(long seed, int players, double a4Hz, double speaksFromS, double speaksToS) {
         random = new Random(seed);
         this.players = players;
         this.a4Hz = a4Hz;
+        this.speaksFromS = speaksFromS;
+        this.speaksToS = speaksToS;
     }
 
     /** A tune that wanders about in D major, in 4/4, with a few rests and repeated notes. */
@@ -110,8 +120,7 @@ final class Section {
     }
 
     private void tone(float[] into, double startS, double endS, double hz, double vibratoHz, double[] colour) {
-        // bowed strings take up to 50 ms to speak (Guettler and Askenfelt, J. Acoust. Soc. Am. 101, 1997)
-        double speakS = Math.min(0.03 + 0.04 * random.nextDouble(), (endS - startS) / 2);
+        double speakS = Math.min(speaksFromS + (speaksToS - speaksFromS) * random.nextDouble(), (endS - startS) / 2);
         double ringS = 0.06;
         double loud = (0.6 + 0.4 * random.nextDouble()) / Math.sqrt(players);
         double slope = random.nextDouble() - 0.5;

@@ -8,6 +8,9 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tuttarco.compare.BowSharing;
+import tuttarco.compare.SharedBow.Amounts;
+import tuttarco.compare.SharedBow.EndsKnown;
 import tuttarco.demo.SceneCatalogue;
 import tuttarco.demo.SceneCatalogue.Listed;
 import tuttarco.pose.PackedModel;
@@ -64,6 +67,28 @@ class RenderedBowsTest {
         BowScore score = score(List.of("profile-violin"));
         assertTrue(score.changes() > 0, score.row());
         assertEquals(0, score.placed(), score.row());
+    }
+
+    /** Nobody is at the other end of the bow: where players are elsewhere in it the leader is not near an end. */
+    @Test
+    @Tag("campaign")
+    void whoTakesHalfTheLeadersBowIsFoundAndNobodyElse() throws Exception {
+        Listed scene = SceneCatalogue.all().stream()
+                .filter(s -> s.name().equals("section-bow"))
+                .findFirst()
+                .orElseThrow();
+        BowSharing sharing = Analysis.standard("test")
+                .of(scene.render(folder), (t, l) -> {})
+                .together()
+                .sharing();
+        assertEquals(7, sharing.players().size());
+        assertEquals(
+                List.of("Desk 1 inside", "Desk 3 inside"),
+                sharing.players().stream()
+                        .filter(p -> p.amount() instanceof Amounts amounts && amounts.half())
+                        .map(p -> p.player().label())
+                        .toList());
+        assertTrue(sharing.players().stream().noneMatch(p -> p.ends() instanceof EndsKnown ends && ends.apart()));
     }
 
     /** Prints the figures of all scenes for the method page. */

@@ -135,6 +135,54 @@ class AnchoredBeatsTest extends BeatSourceContract {
         assertEquals(twice.runs(), corrected.runs());
     }
 
+    private static BeatMap againAfter(double s) {
+        List<Beat> again = bars(1).stream()
+                .map(b -> new Beat(b.bar(), b.beat(), b.timeS() + s, b.stderrS(), b.source()))
+                .toList();
+        return BeatMap.ofStretches(List.of(bars(1), again));
+    }
+
+    @Test
+    void anAnchorMovesTheRunItLiesInAndNoOther() throws InputException {
+        BeatMap twice = againAfter(20);
+        List<Beat> later = new AnchoredBeats(() -> twice, List.of(new Beat("1", 2, 20.75)))
+                .beats()
+                .beats();
+        for (int i = 0; i < 4; i++) {
+            assertEquals(twice.beats().get(i), later.get(i));
+            double shiftS = later.get(4 + i).timeS() - twice.beats().get(4 + i).timeS();
+            assertEquals(20.75 - twice.beats().get(5).timeS(), shiftS, EXACT_S);
+        }
+    }
+
+    /** Between two anchors in two runs nothing is stretched, however far the runs are apart. */
+    @Test
+    void eachRunIsShiftedByItsOwnAnchor() throws InputException {
+        BeatMap twice = againAfter(20);
+        double firstS = twice.beats().get(0).timeS();
+        List<Beat> beats = new AnchoredBeats(
+                        () -> twice, List.of(new Beat("1", 1, firstS + 0.25), new Beat("1", 1, firstS + 25)))
+                .beats()
+                .beats();
+        for (int i = 0; i < 4; i++) {
+            assertEquals(twice.beats().get(i).timeS() + 0.25, beats.get(i).timeS(), EXACT_S);
+            assertEquals(twice.beats().get(4 + i).timeS() + 5, beats.get(4 + i).timeS(), EXACT_S);
+        }
+    }
+
+    @Test
+    void aRunMovedOverTheNextIsRefusedInOneSentence() {
+        List<Beat> two = bars(2);
+        List<Beat> second = two.subList(4, 8).stream()
+                .map(b -> new Beat(b.bar(), b.beat(), b.timeS() + 2, b.stderrS(), b.source()))
+                .toList();
+        BeatMap map = BeatMap.ofStretches(List.of(two.subList(0, 4), second));
+        AnchoredBeats late = new AnchoredBeats(() -> map, List.of(new Beat("1", 4, 4.2)));
+        String message = assertThrows(InputException.class, late::beats).getMessage();
+        assertTrue(message.startsWith("the anchors move "), message);
+        assertTrue(message.endsWith("; give an anchor on either side of the stop"), message);
+    }
+
     @Test
     void ofTwoPlayingsTheNearerIsMeant() throws InputException {
         List<Beat> twice = new ArrayList<>(bars(2));

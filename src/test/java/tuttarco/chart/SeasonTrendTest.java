@@ -1,7 +1,6 @@
 package tuttarco.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -40,11 +39,11 @@ class SeasonTrendTest extends ChartContract {
 
     @Test
     void titleAndLinesSayWhatIsShown() {
-        assertEquals("2 better over the season with the marking", chart().title());
+        assertEquals("With the marking: the section and Desk 3 inside better", chart().title());
         Chart lag = of(SeasonTrend.Kind.LAG, IMPROVING);
-        assertEquals("Desk 4 inside in changing bow: +90 to +18 ms, earlier", lag.title());
+        assertEquals("Changing bow: Desk 4 inside earlier", lag.title());
         assertEquals(
-                "Too few takes to tell a trend with the marking",
+                "With the marking: too few takes to tell a trend",
                 chartNaming("Ann").title());
         assertEquals(
                 List.of("Player", "take 1", "take 2", "Trend"),
@@ -56,8 +55,19 @@ class SeasonTrendTest extends ChartContract {
     }
 
     @Test
+    void passagesHaveARowEach() {
+        Season season = Season.of(SeasonFixture.twoPassages());
+        Chart passages = of(SeasonTrend.Kind.PASSAGE, season);
+        assertEquals("By passage: bars 7–12 better", passages.title());
+        assertEquals(
+                List.of("bars 1–6", "bars 7–12"),
+                passages.table().rows().stream().map(r -> r.get(0)).toList());
+        assertEquals("–", passages.table().rows().get(0).get(7), "not played in the last take");
+    }
+
+    @Test
     void aSeasonWithoutFiguresHasNoChart() {
         assertEquals(List.of(), SeasonTrend.of(Season.of(List.of())));
-        assertTrue(SeasonTrend.of(IMPROVING).size() == 3);
+        assertEquals(2, SeasonTrend.of(IMPROVING).size(), "the only passage is what the section is told by");
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import tuttarco.seats.Place;
@@ -20,6 +21,7 @@ class OperatingCurvesTest {
     private static final int PLAYERS = 4;
     private static final int BEATS_IN_BAR = 4;
     private static final double LATEST_S = 0.15;
+    private static final List<Integer> TURNED_BEATS = List.of(2, 3, 4, 6, 8);
     private static final List<MeasuredErrors> RENDERED = MeasuredErrors.rendered();
     private static final List<MeasuredErrors> REAL = MeasuredErrors.real();
 
@@ -27,23 +29,18 @@ class OperatingCurvesTest {
     private static final class Count {
         int planted;
         int found;
-        int toTheBeat;
         int invented;
         double playerBars;
 
-        void add(Passage passage, SimulatedPlayer.Beats turned, Comparison comparison) {
+        void add(Planted passage) {
             planted++;
-            playerBars += (double) PLAYERS * passage.beats().beats().size() / BEATS_IN_BAR;
+            playerBars += (double) PLAYERS * passage.passage().beats().beats().size() / BEATS_IN_BAR;
             boolean met = false;
-            for (Divergence divergence : comparison.divergences()) {
+            for (Divergence divergence : passage.comparison().divergences()) {
                 for (Departure d : divergence.departures()) {
-                    boolean there = d.player().equals(comparison.players().get(0))
-                            && d.firstIndex() <= turned.last()
-                            && d.lastIndex() >= turned.first();
+                    boolean there = passage.really(d);
                     met |= there;
                     invented += there ? 0 : 1;
-                    boolean exact = d.firstIndex() == turned.first() && d.lastIndex() == turned.last();
-                    toTheBeat += there && exact ? 1 : 0;
                 }
             }
             found += met ? 1 : 0;
@@ -60,9 +57,17 @@ class OperatingCurvesTest {
 
     private static Count plant(
             List<MeasuredErrors> errors, int beats, int passages, double leastCertainty, Random random) {
-        CompareSettings settings = new CompareSettings(0.1, 0.25, 0.5, 0.08, 2, leastCertainty, 0.2, 0.4, 0.95);
         Count count = new Count();
         for (int i = 0; i < passages; i++) {
+            count.add(Planted.random(errors, beats, leastCertainty, random));
+        }
+        return count;
+    }
+
+    /** A passage in which the first of four players was turned for some beats, as read and compared. */
+    private record Planted(Passage passage, SimulatedPlayer.Beats turned, Comparison comparison) {
+        static Planted random(List<MeasuredErrors> errors, int beats, double leastCertainty, Random random) {
+            CompareSettings settings = new CompareSettings(0.1, 0.25, 0.5, 0.08, 2, leastCertainty, 0.2, 0.4, 0.95);
             Passage passage = Passage.random(random);
             int first = bowed(passage, beats, random);
             List<Reading> readings = new ArrayList<>();
@@ -71,12 +76,45 @@ class OperatingCurvesTest {
                         .late(LATEST_S * random.nextDouble());
                 readings.add((p == 0 ? player.turned(first, first + beats - 1) : player).read(passage, errors, random));
             }
-            count.add(
+            return new Planted(
                     passage,
                     new SimulatedPlayer.Beats(first, first + beats - 1),
                     Comparing.compare(readings, passage.beats(), passage.marking(), settings));
         }
-        return count;
+
+        /** Whether the player really was turned on one of the beats. */
+        boolean really(Departure d) {
+            return d.player().equals(comparison.players().get(0))
+                    && d.firstIndex() <= turned.last()
+                    && d.lastIndex() >= turned.first();
+        }
+    }
+
+    /** Spots said to be about equally sure. */
+    private static final class Sure {
+        int spots;
+        int right;
+        double said;
+
+        static List<Sure> inTenths(List<MeasuredErrors> errors, int passages, Random random) {
+            List<Sure> tenths = Stream.generate(Sure::new).limit(10).toList();
+            for (int beats : TURNED_BEATS) {
+                for (int i = 0; i < passages; i++) {
+                    Planted planted = Planted.random(errors, beats, CompareSettings.DEFAULT.leastCertainty(), random);
+                    for (Spot spot : RehearsalList.of(planted.comparison())) {
+                        Sure tenth = tenths.get((int) Math.min(9, 10 * spot.confidence()));
+                        tenth.spots++;
+                        tenth.said += spot.confidence();
+                        tenth.right += spot.departures().stream().anyMatch(planted::really) ? 1 : 0;
+                    }
+                }
+            }
+            return tenths;
+        }
+
+        double rightShare() {
+            return (double) right / spots;
+        }
     }
 
     /** Three points of the curves in the method page; wanted are 95 % found and one invented in a hundred bars. */
@@ -89,6 +127,23 @@ class OperatingCurvesTest {
             assertTrue(count.foundShare() >= 0.93, beats + " beats: " + count.foundShare());
             assertTrue(count.inventedPer100Bars() <= 1, beats + " beats: " + count.inventedPer100Bars());
         }
+    }
+
+    /** Two beats with the errors of the two real clips. */
+    @Test
+    void turnsOfTwoBeatsAreFoundInRealErrorsToo() {
+        Count count = plant(REAL, 2, 300, CompareSettings.DEFAULT.leastCertainty(), new Random(20261127));
+        assertEquals(300, count.planted);
+        assertTrue(count.foundShare() >= 0.93, "found: " + count.foundShare());
+        assertTrue(count.inventedPer100Bars() <= 1, "invented: " + count.inventedPer100Bars());
+    }
+
+    /** Of the spots said to be sure at nine tenths and more. */
+    @Test
+    void whatIsSaidToBeSureIsRight() {
+        Sure surest = Sure.inTenths(RENDERED, 40, new Random(5)).get(9);
+        assertTrue(surest.spots >= 100, "spots: " + surest.spots);
+        assertTrue(surest.rightShare() >= 0.95, "right: " + surest.rightShare());
     }
 
     /** A desk of which the outside player is turned for eight beats and the inside player follows after three. */
@@ -157,16 +212,28 @@ class OperatingCurvesTest {
     @Tag("campaign")
     void curvesForTheMethodPage() {
         curve(RENDERED, 300);
-        curve(REAL, 200);
+        curve(REAL, 300);
+    }
+
+    /** Prints how often spots said to be so sure were right. */
+    @Test
+    @Tag("campaign")
+    void reliabilityForTheMethodPage() {
+        for (List<MeasuredErrors> errors : List.of(RENDERED, REAL)) {
+            List<Sure> tenths = Sure.inTenths(errors, 300, new Random(6));
+            tenths.forEach(t -> System.out.printf(
+                    Locale.ROOT, "| %.2f | %d | %.2f |%n", t.said / t.spots, t.spots, t.rightShare()));
+            assertTrue(tenths.get(9).spots > 0);
+        }
     }
 
     private static void curve(List<MeasuredErrors> errors, int passages) {
-        for (double certainty : List.of(0.03, 0.1, 0.3, 0.5, 0.7, 0.9)) {
+        for (double certainty : List.of(0.02, 0.05, 0.1, 0.3, 0.5, 0.7, 0.9)) {
             Random random = new Random(1);
             StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "| %.2f |", certainty));
             int invented = 0;
             double playerBars = 0;
-            for (int beats : List.of(2, 3, 4, 6, 8)) {
+            for (int beats : TURNED_BEATS) {
                 Count count = plant(errors, beats, passages, certainty, random);
                 row.append(String.format(Locale.ROOT, " %.1f |", 100 * count.foundShare()));
                 invented += count.invented;

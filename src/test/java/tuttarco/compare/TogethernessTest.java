@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import tuttarco.bow.BowDirection;
 import tuttarco.seats.Place;
 import tuttarco.seats.Player;
 import tuttarco.stats.PhaseOrder;
@@ -120,6 +121,54 @@ class TogethernessTest {
         List<Double> phases =
                 IntStream.range(0, 5).mapToObj(i -> -Math.PI * 0.05 * i).toList();
         assertEquals(PhaseOrder.of(phases), value(together, Metric.PHASE_ORDER, "bar", "3"), 1e-6);
+    }
+
+    /** The same strokes, those changes later that lie between two times. */
+    private static List<Stroke> later(double byS, double fromS, double toS) {
+        return PASSAGE.asMarked().stream()
+                .map(s -> new Stroke(
+                        s.startS() + (fromS <= s.startS() && s.startS() < toS ? byS : 0),
+                        s.endS() + (fromS <= s.endS() && s.endS() < toS ? byS : 0),
+                        s.kind(),
+                        s.confidence()))
+                .toList();
+    }
+
+    /** In bar 2 the five of them change 50 ms after each other, in bar 4 20 ms, elsewhere together. */
+    @Test
+    void changesAreScatteredWhereTheyLieWidestApart() {
+        double barS = 4;
+        List<List<Stroke>> section = IntStream.range(0, 5)
+                .mapToObj(i -> {
+                    List<Stroke> second =
+                            later(0.05 * i, Passage.START_S + barS - 0.1, Passage.START_S + 2 * barS - 0.1);
+                    List<Stroke> fourth =
+                            later(0.02 * i, Passage.START_S + 3 * barS - 0.1, Passage.START_S + 4 * barS - 0.1);
+                    List<Stroke> both = new ArrayList<>(second.subList(0, 11));
+                    both.addAll(fourth.subList(11, fourth.size()));
+                    return both;
+                })
+                .toList();
+        for (boolean led : List.of(true, false)) {
+            ChangeScatter scatter = of(led, true, section).scatter();
+            assertEquals(led, scatter.toLeader());
+            assertEquals(100, scatter.togetherMs(), 1e-9, "the tolerance of the comparison");
+            assertEquals(
+                    List.of("1", "2", "4"),
+                    scatter.bars().stream().map(b -> b.bar().name()).toList());
+            ChangeScatter.InBar second = scatter.bars().get(1);
+            assertEquals(100, second.spreadMs(), 1e-6);
+            assertEquals(4, second.changes().size());
+            ChangeScatter.Change change = second.changes().get(1);
+            assertEquals(BowDirection.UP, change.to());
+            assertEquals(Passage.START_S + barS + 1 + (led ? 0 : 0.1), change.timeS(), 1e-6);
+            for (int i = 0; i < 5; i++) {
+                double lagMs = change.lagsMs().get(scatter.players().get(i));
+                assertEquals(led ? 50 * i : 50 * i - 100, lagMs, 1e-6);
+            }
+            assertEquals(40, scatter.bars().get(2).spreadMs(), 1e-6);
+        }
+        assertEquals(List.of(), of(true, true, section.subList(0, 3)).scatter().bars(), "of three no middle half");
     }
 
     @Test

@@ -22,15 +22,15 @@ class ChartsTest extends OutputContract {
     @Test
     void eachChartIsThereTwice() throws IOException {
         List<String> names = names(Fixtures.unified());
-        assertEquals(2 * (7 + 8), names.size());
+        assertEquals(2 * (8 + 8), names.size());
         assertEquals(List.of("agreement-by-bar.png", "agreement-by-bar.svg", "bow-01.png"), names.subList(0, 3));
     }
 
     @Test
     void withoutAPartTheLeaderIsTheMeasure() throws IOException {
         List<String> names = names(Fixtures.withoutPart());
-        assertEquals(2 * (4 + 8), names.size());
-        assertEquals("section-by-beat-leader.svg", names.get(23));
+        assertEquals(2 * (5 + 8), names.size());
+        assertEquals("section-by-beat-leader.svg", names.get(25));
     }
 
     /** Who may change and bow at will is not compared with the leader. */
@@ -39,6 +39,7 @@ class ChartsTest extends OutputContract {
         List<String> names = names(Fixtures.free());
         assertTrue(names.contains("section-by-beat.svg"));
         assertFalse(names.contains("lag-by-player.svg"));
+        assertFalse(names.contains("changes-around.svg"));
         assertFalse(names.contains("bow-by-player.svg"));
     }
 }

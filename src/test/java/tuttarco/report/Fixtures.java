@@ -53,6 +53,11 @@ final class Fixtures {
         return take(SectionFixture.clean(1, 3), true, Bowing.UNIFIED, "One player");
     }
 
+    /** A section over three beats. */
+    static AnalysedTake threeBeats() {
+        return take(SectionFixture.clean(8, 3), true, Bowing.UNIFIED, "Three beats");
+    }
+
     static AnalysedTake withoutPart() {
         return take(SectionFixture.withoutPart(), false, Bowing.UNIFIED, "No part");
     }

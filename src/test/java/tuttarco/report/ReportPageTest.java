@@ -72,8 +72,8 @@ class ReportPageTest extends OutputContract {
                         + "95 % interval 100 to 100 %.",
                 page.select("#player-6 > p").get(1).text());
         assertTrue(page.select("#player-8").text().contains("Not judged: 16 beats not seen."));
-        assertEquals(15, page.select("figure svg").size());
-        assertEquals(15, page.select("figure details table caption").size());
+        assertEquals(16, page.select("figure svg").size());
+        assertEquals(16, page.select("figure details table caption").size());
     }
 
     /** Of the first player the 23 up-bows are placed; of what is not seen nothing is said. */
@@ -114,6 +114,38 @@ class ReportPageTest extends OutputContract {
                 .text()
                 .contains("With the marking on 3 of 3 judged beats. "
                         + "That is too little to say whether this player was turned."));
+    }
+
+    @Test
+    void noLineBreaksBetweenAFigureAndItsUnit() throws IOException {
+        String page = written(Fixtures.unified());
+        assertTrue(page.contains("95\u00A0%") && page.contains("25\u00A0ms"));
+        assertFalse(page.contains("95 %") || page.contains("25 ms"));
+    }
+
+    /** Where all beats were read of all players both figures of agreement tell the same. */
+    @Test
+    void agreementIsToldOnceWhereItIsOne() throws IOException {
+        String alpha = "Agreement beyond chance: ";
+        String kappa = "Agreement beyond chance, beats read of all: ";
+        String clean = page(Fixtures.large()).select("#together > ul").text();
+        assertTrue(clean.contains(alpha) && !clean.contains(kappa), clean);
+        String unified = page(Fixtures.unified()).select("#together > ul").text();
+        assertTrue(unified.contains(alpha) && unified.contains(kappa), unified);
+    }
+
+    @Test
+    void ofTooLittleTheReportSaysThatItIs() throws IOException {
+        for (AnalysedTake take : List.of(Fixtures.threeBeats(), Fixtures.alone(), Fixtures.nothingSeen())) {
+            String text = page(take).text();
+            assertTrue(text.contains("Whether the section bowed as one or freely can't be told: "), text);
+        }
+        Document threeBeats = page(Fixtures.threeBeats());
+        assertTrue(threeBeats.text().contains("too few beats could be read"));
+        List<String> players = threeBeats.select("[id^=player-]").eachText();
+        assertEquals(8, players.size());
+        assertTrue(players.stream()
+                .allMatch(p -> p.contains("That is too little to say whether this player was turned.")));
     }
 
     @Test
@@ -165,7 +197,7 @@ class ReportPageTest extends OutputContract {
     void aWholeOrchestraFitsInSixMegabytes() throws IOException {
         String page = written(Fixtures.large());
         assertTrue(page.length() < 6_000_000, page.length() + " letters");
-        assertEquals(67, Jsoup.parse(page).select("figure svg").size());
+        assertEquals(68, Jsoup.parse(page).select("figure svg").size());
     }
 
     @ParameterizedTest
@@ -202,6 +234,6 @@ class ReportPageTest extends OutputContract {
         assertTrue(page.select("script, img, [onerror]").isEmpty());
         assertEquals(label, page.select("#player-1 h3").text());
         assertEquals(label, page.select("h1").text());
-        assertEquals(15, page.select("figure svg").size());
+        assertEquals(16, page.select("figure svg").size());
     }
 }

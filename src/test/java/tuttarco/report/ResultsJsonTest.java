@@ -2,6 +2,7 @@ package tuttarco.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -122,5 +123,17 @@ class ResultsJsonTest extends OutputContract {
         assertEquals(7, json.get("lags").size());
         assertEquals(25.0, json.at("/lags/4/median_ms").asDouble());
         assertEquals(true, json.at("/lags/6/median_ms").isMissingNode());
+    }
+
+    /** What is meant to fall apart is not called late, and who may bow at will is not compared. */
+    @Test
+    void ofAFreeTakeNothingIsClaimedOfLatenessOrBow() throws IOException {
+        JsonNode unified = new ObjectMapper().readTree(written(Fixtures.unified()));
+        assertEquals(7, unified.get("timing").size());
+        assertEquals(7, unified.get("bow_sharing").size());
+        assertFalse(unified.at("/bow_sharing/0/half").asBoolean(true));
+        JsonNode free = new ObjectMapper().readTree(written(Fixtures.free()));
+        assertTrue(free.path("timing").isMissingNode());
+        assertTrue(free.path("bow_sharing").isMissingNode());
     }
 }

@@ -42,6 +42,12 @@ public final class SeasonFixture {
 
     /** Somebody who was against on some beats, by index, and changed so much late on each. */
     public static PlayerOnRecord player(String label, int beats, IntPredicate against, double lagMs) {
+        return player(label, 1, Place.OUTSIDE, beats, against, lagMs);
+    }
+
+    /** As {@link #player(String, int, IntPredicate, double)}, at a desk. */
+    public static PlayerOnRecord player(
+            String label, int desk, Place place, int beats, IntPredicate against, double lagMs) {
         List<Verdict> verdicts = IntStream.range(0, beats)
                 .mapToObj(i -> against.test(i) ? Verdict.AGAINST : Verdict.WITH)
                 .toList();
@@ -51,8 +57,8 @@ public final class SeasonFixture {
                 .toList();
         return new PlayerOnRecord(
                 label,
-                1,
-                Place.OUTSIDE,
+                desk,
+                place,
                 false,
                 played,
                 verdicts,
@@ -88,18 +94,40 @@ public final class SeasonFixture {
         return IntStream.range(0, 7).mapToObj(SeasonFixture::improved).toList();
     }
 
+    /**
+     * Seven takes of bars 1 to 12, the last of bars 7 to 12 only, of one player: in bars 1 to 6 now with, now against the
+     * marking, in bars 7 to 12 against on six beats in the first take and on one less in each later one.
+     */
+    public static List<TakeOnRecord> twoPassages() {
+        return IntStream.range(0, 7)
+                .mapToObj(take -> {
+                    List<BeatOnRecord> beats = take < 6 ? bars(1, 12) : bars(7, 12);
+                    int second = beats.size() - 24;
+                    IntPredicate against = i -> i >= second ? i < second + 6 - take : i < 3 + 5 * take % 7;
+                    return take(take, Optional.empty(), beats, List.of(player("Ann", beats.size(), against, 4)));
+                })
+                .toList();
+    }
+
     private static TakeOnRecord improved(int take) {
         List<BeatOnRecord> beats = bars(1, 12);
         List<PlayerOnRecord> players = new ArrayList<>();
         for (int p = 0; p < 12; p++) {
-            String label = "Desk " + (1 + p / 2) + (p % 2 == 0 ? " outside" : " inside");
+            int desk = 1 + p / 2;
+            Place place = Place.values()[p % 2];
             int player = p;
             IntPredicate trips = i -> (i == 16 || i == 17) && (player + take) % 12 < 6;
             IntPredicate now = i -> (i * 7 + player * 5 + take * 11) % 23 == 0;
             IntPredicate turned = i -> player == 5 && i >= 20 && i < 44 - 4 * take;
             if (player != 5 || take != 2) {
                 double lagMs = player == 7 ? 90 - 12 * take : (player * 3 + take * 5) % 7 - 3;
-                players.add(player(label, beats.size(), i -> trips.test(i) || now.test(i) || turned.test(i), lagMs));
+                players.add(player(
+                        "Desk " + desk + " " + place.word(),
+                        desk,
+                        place,
+                        beats.size(),
+                        i -> trips.test(i) || now.test(i) || turned.test(i),
+                        lagMs));
             }
         }
         return take(take, Optional.of(LocalDate.of(2026, 10, 1).plusWeeks(take)), beats, players);

@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tuttarco.bow.BowDirection;
 import tuttarco.season.Trend.Claim;
+import tuttarco.seats.Place;
 import tuttarco.take.Bowing;
 
 class SeasonTest {
@@ -72,6 +73,21 @@ class SeasonTest {
 
     private static double change(Trend trend) {
         return trend.change().getAsDouble();
+    }
+
+    @Test
+    void playersStandByTheDeskTheyLastSatAt() {
+        List<BeatOnRecord> beats = SeasonFixture.bars(1, 4);
+        PlayerOnRecord ann = SeasonFixture.player("Ann", 1, Place.INSIDE, 16, i -> false, 0);
+        PlayerOnRecord bo = SeasonFixture.player("Bo", 2, Place.OUTSIDE, 16, i -> false, 0);
+        PlayerOnRecord cy = SeasonFixture.player("Cy", 1, Place.OUTSIDE, 16, i -> false, 0);
+        PlayerOnRecord back = SeasonFixture.player("Ann", 2, Place.INSIDE, 16, i -> false, 0);
+        Season season = Season.of(List.of(
+                SeasonFixture.take(0, Optional.empty(), beats, List.of(ann, bo)),
+                SeasonFixture.take(1, Optional.empty(), beats, List.of(back, bo, cy))));
+        assertEquals(
+                List.of(new Trend.OfPlayer("Cy"), new Trend.OfPlayer("Bo"), new Trend.OfPlayer("Ann")),
+                season.players().stream().map(Trend::subject).toList());
     }
 
     @Test

@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.api.Test;
 import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
+import tuttarco.tracks.Body;
+import tuttarco.tracks.Hand;
 
 class ChangeErrorsTest {
     /** Standard deviation of a uniform distribution over a frame: closed form. */
@@ -101,5 +104,19 @@ class ChangeErrorsTest {
             assertTrue(bows.get(i).start() instanceof Edge.Change);
             assertEquals(bows.get(i - 1).end(), bows.get(i).start());
         }
+    }
+
+    /** A quarter of the picture, four times the error. */
+    @Test
+    void whatAllChangesShareGoesDownWithTheSquareOfTheFiguresSize() {
+        assertEquals(4, sharedS(10) / sharedS(20), 1e-9);
+        assertEquals(0.012, sharedS(20), 1e-9);
+        ArmTrack byFlow = Tracks.byFlow(2, 0.1, t -> 1);
+        assertEquals(sharedS(byFlow.shoulderWidthPx()), new ChangeErrors(byFlow).sharedS(), 1e-12);
+    }
+
+    private static double sharedS(double shoulderWidthPx) {
+        Body body = new Body(Hand.RIGHT, shoulderWidthPx);
+        return new ChangeErrors(new ArmTrack(Tracks.PLAYER, 0, 1, List.of(), Optional.of(body))).sharedS();
     }
 }
