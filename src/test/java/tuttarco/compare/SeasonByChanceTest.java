@@ -81,7 +81,8 @@ class SeasonByChanceTest {
                     Optional.empty(),
                     comparison,
                     new Unity.NotTold(Unity.Reason.values()[0]),
-                    new Togetherness(new Timing(false, List.of(), List.of()), List.of(), List.of()),
+                    new Togetherness(
+                            new Timing(false, List.of(), List.of()), new BowSharing(List.of()), List.of(), List.of()),
                     Optional.empty());
         }
     }
