@@ -7,10 +7,7 @@ final class PassageTimer {
     /** How far the coarse times may be off, seconds (chosen: some steps of the coarse search). */
     private static final double BAND_S = 1;
 
-    /**
-     * Times are taken to run evenly over this long before they are found closely, seconds (chosen; half of it took the 90th
-     * percentile of 204 synthesised beginnings from 46 to 98 ms, double was not measured).
-     */
+    /** Times are taken to run evenly over this long before they are found closely, seconds (chosen; not yet measured). */
     static final double SMOOTH_S = 3;
 
     /** Steps by frames and by places of the guide: on evenly, and at up to three times or a third of the tempo. */
