@@ -10,10 +10,7 @@ import org.apache.commons.math3.stat.StatUtils;
  * over all notes in a {@linkplain Chain chain}, each note's beginning lying at one of the times around its first guess.
  */
 final class OnsetTimer {
-    /**
-     * How far a first guess may be off, in half hops: 0.5 s. Half of it took the 90th percentile of 204 synthesised
-     * beginnings from 46 to 66 ms, double to 79 ms; on the two recordings either made 2 ms of difference at most.
-     */
+    /** How far a first guess may be off, in half hops: 0.5 s (chosen; not yet measured). */
     static final int REACH = 43;
 
     static final int PLACES = 2 * REACH + 1;
