@@ -40,15 +40,6 @@ final class Fit {
         return sound == Guide.REST ? 0 : dot(expected[sound], shape) - (float) MARGIN;
     }
 
-    /** How loud the bands are, by their amplitudes, in which a sound stands out against the guide's on average. */
-    double level(float[] amplitudes, int sound) {
-        double level = 0;
-        for (int b = 0; b < amplitudes.length; b++) {
-            level += Math.max(0, expected[sound][b]) * amplitudes[b];
-        }
-        return level;
-    }
-
     int sounds() {
         return expected.length;
     }

@@ -2,12 +2,11 @@ package tuttarco.align;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * When each note of a passage begins, and how sure that is: from how well the chords fit before and after, from where the
- * sound grows, from where the note's own partials are half way up, and from how evenly the tempo runs, all weighed together
- * over all notes in a {@linkplain Chain chain}, each note's beginning lying at one of the times around its first guess.
+ * sound grows, and from how evenly the tempo runs, all weighed together over all notes in a {@linkplain Chain chain}, each
+ * note's beginning lying at one of the times around its first guess.
  */
 final class OnsetTimer {
     /** How far a first guess may be off, in half hops: 0.5 s (chosen; not yet measured). */
@@ -16,16 +15,10 @@ final class OnsetTimer {
     static final int PLACES = 2 * REACH + 1;
 
     /** Worth of a frame's fit: neighbouring spectra overlap and tell much the same (chosen on synthesised sound). */
-    private static final double FIT_WEIGHT = 1.5;
+    private static final double FIT_WEIGHT = 2;
 
     /** Worth of a growth of the sound by its usual spread (chosen on synthesised sound). */
-    private static final double FLUX_WEIGHT = 0.75;
-
-    /** Worth of the note's partials growing louder, by the usual spread of that (chosen on synthesised sound). */
-    private static final double STEP_WEIGHT = 1;
-
-    /** A step is from so long before a place to so long after it, half hops: 58 ms (chosen on synthesised sound). */
-    private static final int SIDE = 5;
+    private static final double FLUX_WEIGHT = 1.5;
 
     /** How unevenly notes follow each other, as the spread of the logarithm of their length (chosen on synthesised sound). */
     static final double UNEVENNESS = 0.25;
@@ -93,18 +86,12 @@ final class OnsetTimer {
         return onsets;
     }
 
-    /** What growing louder says for each place of a beginning; nothing where no note begins. */
+    /** What the growth of the sound says for each place of a beginning; nothing where no note begins. */
     private double[] alone(int stretch, int guess) {
         double[] worth = new double[PLACES];
-        if (part.onsets()[stretch]) {
-            addGrowth(worth, guess);
-            addStep(worth, stretch, guess);
+        if (!part.onsets()[stretch]) {
+            return worth;
         }
-        return worth;
-    }
-
-    /** Adds what the growth of all sound says: it is sharp, but the more a tone takes to speak, the earlier. */
-    private void addGrowth(double[] worth, int guess) {
         int around = (int) (AROUND_S / SoundFeatures.FLUX_HOP_S);
         float[] flux = sound.flux();
         int lag = (int) Math.round((sound.startS() - sound.fluxTimeS(0)) / SoundFeatures.FLUX_HOP_S);
@@ -120,36 +107,10 @@ final class OnsetTimer {
         for (int a = 0; a < PLACES; a++) {
             int at = guess - REACH + a + lag;
             if (at >= 0 && at < flux.length) {
-                worth[a] += FLUX_WEIGHT * Math.min(MOST_SPREADS, (flux[at] - mean) / spread);
+                worth[a] = FLUX_WEIGHT * Math.min(MOST_SPREADS, (flux[at] - mean) / spread);
             }
         }
-    }
-
-    /**
-     * Adds by how much the note's partials are louder after each place than before it: the most where the tone is half way
-     * up, however long it takes to speak.
-     */
-    private void addStep(double[] worth, int stretch, int guess) {
-        double[] upTo = levelUpTo(part.chordOf()[stretch], guess - REACH - SIDE, guess + REACH + SIDE + 1);
-        double[] steps = new double[PLACES];
-        for (int a = 0; a < PLACES; a++) {
-            int at = a + SIDE;
-            steps[a] = upTo[at + SIDE + 1] - upTo[at + 1] - (upTo[at] - upTo[at - SIDE]);
-        }
-        double spread = Math.sqrt(Math.max(StatUtils.populationVariance(steps), LEAST_VARIANCE));
-        for (int a = 0; a < PLACES; a++) {
-            worth[a] += STEP_WEIGHT * steps[a] / spread;
-        }
-    }
-
-    /** How loud a chord's bands are, summed up over half hops from a place on. */
-    private double[] levelUpTo(int chord, int from, int to) {
-        double[] sums = new double[to - from + 1];
-        for (int i = 0; i < to - from; i++) {
-            boolean heard = from + i >= 0 && from + i < sound.levels().size();
-            sums[i + 1] = sums[i] + (heard ? fit.level(sound.levels().get(from + i), chord) : 0);
-        }
-        return sums;
+        return worth;
     }
 
     /** What the last chord's fit says for each place of its beginning, as it lasts until its end or the passage's. */

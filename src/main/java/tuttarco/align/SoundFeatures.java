@@ -14,10 +14,9 @@ import tuttarco.video.SoundTrack;
  *
  * @param shapes one {@linkplain SemitoneBands#shape shape} a hop, the first centred on the first sample
  * @param flux how much louder the spectrum grows, as a share of what there is, at every half hop from the first sample on
- * @param levels the amplitude in each semitone band, heard briefly, at every half hop from the first sample on
  * @param startS when the first sample sounds
  */
-record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, SemitoneBands bands, double startS) {
+record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, double startS) {
     /** From one spectrum to the next, samples: 23 ms. */
     private static final int HOP = 512;
 
@@ -73,21 +72,22 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
         }
         SemitoneBands bands = new SemitoneBands(tuning.semitones());
         List<float[]> shapes = new ArrayList<>();
-        BriefEar ear = new BriefEar(bands.ofWindow(SHORT_WINDOW));
+        FluxMeter flux = new FluxMeter();
         try (SoundTrack track = SoundTrack.open(recording)) {
             hear(
                     track,
                     1,
                     samples -> {
                         Spectra spectra = spectra(longs.get(), samples);
-                        return new Moment(bands.shape(spectra.first), bands.shape(spectra.second), ear.heard(samples));
+                        return new Moment(
+                                bands.shape(spectra.first), bands.shape(spectra.second), flux.compressed(samples));
                     },
                     moment -> {
                         shapes.add(moment.first);
                         shapes.add(moment.second);
-                        ear.add(moment.brief);
+                        flux.add(moment.compressed);
                     });
-            return new SoundFeatures(shapes, ear.flux(), ear.levels, bands, track.startS());
+            return new SoundFeatures(shapes, flux.values(), bands, track.startS());
         }
     }
 
@@ -96,11 +96,8 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
         return spectra;
     }
 
-    /** What is heard at two hops: their shapes, and what short spectra tell at their four half hops. */
-    private record Moment(float[] first, float[] second, Brief[] brief) {}
-
-    /** A short spectrum: its bins' powers compressed, and the amplitudes in semitone bands. */
-    private record Brief(float[] compressed, float[] amplitudes) {}
+    /** What is heard at two hops: their shapes, and the four compressed short spectra of their half hops. */
+    private record Moment(float[] first, float[] second, float[][] compressed) {}
 
     /**
      * Hears a recording two hops at a time, on all processors.
@@ -141,8 +138,8 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
         Arrays.fill(samples, samples.length - block.length + count, samples.length, 0);
     }
 
-    /** Spectral flux and levels at every half hop. */
-    private static final class BriefEar {
+    /** Spectral flux at every half hop. */
+    private static final class FluxMeter {
         /**
          * Power is raised to this: the more it is compressed, the more a flux leads the beginnings, and the more so the
          * less noise there is (chosen on synthesised sound, where so much leads by 4 ms at most).
@@ -153,33 +150,22 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
         private static final int LOWEST_BIN = 8;
 
         private static final int HIGHEST_BIN = 240;
-
-        private final SemitoneBands bands;
-        private final List<float[]> levels = new ArrayList<>();
         private final ThreadLocal<Spectra> shorts = ThreadLocal.withInitial(() -> new Spectra(SHORT_WINDOW));
         private final List<float[]> last = new ArrayList<>();
         private float[] values = new float[1 << 12];
         private int count;
 
-        BriefEar(SemitoneBands bands) {
-            this.bands = bands;
-        }
-
         /** The four short spectra around the middles of two long ones. */
-        Brief[] heard(float[] samples) {
+        float[][] compressed(float[] samples) {
             Spectra spectra = shorts.get();
-            Brief[] brief = new Brief[4];
-            for (int i = 0; i < brief.length; i += 2) {
+            float[][] compressed = new float[4][];
+            for (int i = 0; i < compressed.length; i += 2) {
                 int from = (SemitoneBands.WINDOW - SHORT_WINDOW + i * HOP) / 2;
                 spectra.of(samples, from, from + HOP / 2);
-                brief[i] = brief(spectra.first);
-                brief[i + 1] = brief(spectra.second);
+                compressed[i] = compressed(spectra.first);
+                compressed[i + 1] = compressed(spectra.second);
             }
-            return brief;
-        }
-
-        private Brief brief(double[] power) {
-            return new Brief(compressed(power), bands.amplitudes(power));
+            return compressed;
         }
 
         private static float[] compressed(double[] power) {
@@ -190,10 +176,8 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
             return compressed;
         }
 
-        void add(Brief[] spectra) {
-            for (Brief brief : spectra) {
-                levels.add(brief.amplitudes);
-                float[] now = brief.compressed;
+        void add(float[][] spectra) {
+            for (float[] now : spectra) {
                 double all = 0;
                 for (float value : now) {
                     all += value;
@@ -217,7 +201,7 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
             values[count++] = value;
         }
 
-        float[] flux() {
+        float[] values() {
             return Arrays.copyOf(values, count);
         }
     }
