@@ -54,8 +54,7 @@ public record AnchoredBeats(BeatSource source, List<Beat> anchors) implements Be
         List<Pin> pins = pins(map);
         List<Beat> corrected = new ArrayList<>();
         for (Run run : map.runs()) {
-            List<Pin> here =
-                    pins.stream().filter(pin -> run.holds(pin.index())).toList();
+            List<Pin> here = pins.stream().filter(pin -> run.holds(pin.index())).toList();
             List<Beat> beats = given.subList(run.firstIndex(), run.lastIndex() + 1);
             List<Beat> moved = here.isEmpty() ? beats : corrected(beats, run.firstIndex(), here);
             requireApart(corrected, moved);
@@ -157,7 +156,8 @@ public record AnchoredBeats(BeatSource source, List<Beat> anchors) implements Be
     }
 
     private static void requireAfter(Pin before, Pin pin) throws InputException {
-        if (pin.index() <= before.index() || !(pin.anchor().timeS() > before.anchor().timeS())) {
+        if (pin.index() <= before.index()
+                || !(pin.anchor().timeS() > before.anchor().timeS())) {
             throw new InputException("the anchors " + before + " and " + pin
                     + " contradict each other, since each beat is later than those before it; correct one of them");
         }

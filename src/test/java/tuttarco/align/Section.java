@@ -120,8 +120,7 @@ final class Section {
     }
 
     private void tone(float[] into, double startS, double endS, double hz, double vibratoHz, double[] colour) {
-        double speakS = Math.min(
-                speaksFromS + (speaksToS - speaksFromS) * random.nextDouble(), (endS - startS) / 2);
+        double speakS = Math.min(speaksFromS + (speaksToS - speaksFromS) * random.nextDouble(), (endS - startS) / 2);
         double ringS = 0.06;
         double loud = (0.6 + 0.4 * random.nextDouble()) / Math.sqrt(players);
         double slope = random.nextDouble() - 0.5;

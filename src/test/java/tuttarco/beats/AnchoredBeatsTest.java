@@ -150,8 +150,7 @@ class AnchoredBeatsTest extends BeatSourceContract {
                 .beats();
         for (int i = 0; i < 4; i++) {
             assertEquals(twice.beats().get(i), later.get(i));
-            double shiftS =
-                    later.get(4 + i).timeS() - twice.beats().get(4 + i).timeS();
+            double shiftS = later.get(4 + i).timeS() - twice.beats().get(4 + i).timeS();
             assertEquals(20.75 - twice.beats().get(5).timeS(), shiftS, EXACT_S);
         }
     }
@@ -179,8 +178,7 @@ class AnchoredBeatsTest extends BeatSourceContract {
                 .toList();
         BeatMap map = BeatMap.ofStretches(List.of(two.subList(0, 4), second));
         AnchoredBeats late = new AnchoredBeats(() -> map, List.of(new Beat("1", 4, 4.2)));
-        String message =
-                assertThrows(InputException.class, late::beats).getMessage();
+        String message = assertThrows(InputException.class, late::beats).getMessage();
         assertTrue(message.startsWith("the anchors move "), message);
         assertTrue(message.endsWith("; give an anchor on either side of the stop"), message);
     }

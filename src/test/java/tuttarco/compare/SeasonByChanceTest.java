@@ -82,7 +82,11 @@ class SeasonByChanceTest {
                     comparison,
                     new Unity.NotTold(Unity.Reason.values()[0]),
                     new Togetherness(
-                            new Timing(false, List.of(), List.of()), new BowSharing(List.of()), List.of(), List.of()),
+                            new Timing(false, List.of(), List.of()),
+                            new BowSharing(List.of()),
+                            new ChangeScatter(false, 0, List.of(), List.of()),
+                            List.of(),
+                            List.of()),
                     Optional.empty());
         }
     }
