@@ -39,6 +39,14 @@ final class ChangeWords {
         return sentences;
     }
 
+    /** How evenly both takes sounded, whether that changed or not; none where it could not be compared. */
+    List<String> sound() {
+        return takes.changes().stream()
+                .filter(c -> c.metric() == Metric.LOUDNESS_SPREAD || c.metric() == Metric.DIP)
+                .map(c -> sentence(c) + (c.claim().shown() ? "" : " That shows no change beyond chance."))
+                .toList();
+    }
+
     private static boolean direction(Changed change) {
         return change.metric() == Metric.WITH_MARKING || change.metric() == Metric.WITH_LEADER;
     }
@@ -90,10 +98,11 @@ final class ChangeWords {
                 + change.paired()
                         .map(p -> String.format(
                                 Locale.ROOT,
-                                " (difference %+.1f dB, 95 %% interval %+.1f to %+.1f, of %s)",
+                                " (difference %+.1f dB, 95 %% interval %+.1f to %+.1f, effect size %+.1f, of %s)",
                                 p.mean(),
                                 p.interval().low(),
                                 p.interval().high(),
+                                p.effectSize(),
                                 Words.count(p.pairs(), "bar")))
                         .orElse("")
                 + ".";

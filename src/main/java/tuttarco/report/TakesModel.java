@@ -9,6 +9,7 @@ import tuttarco.chart.ChartTable;
  *
  * @param changes from the first take to the last
  * @param figure bar by bar; empty where no bow could be compared
+ * @param sound how evenly both sounded, a sentence each
  * @param stretches where the readings differ most, a sentence each
  * @param steps of more than two takes, what changed from each to the next
  * @param unsaid what can't be told from these takes, a sentence each
@@ -20,6 +21,7 @@ public record TakesModel(
         List<String> summary,
         Changes changes,
         Optional<ReportModel.Figure> figure,
+        List<String> sound,
         List<String> stretches,
         List<Step> steps,
         List<String> unsaid,

@@ -46,6 +46,7 @@ final class TakesWords {
                 summary(words),
                 words.changes(),
                 takes.chart().map(ReportWords::figure),
+                words.sound(),
                 words.stretches(),
                 takes.pairs().stream().skip(1).map(this::step).toList(),
                 unsaid(),

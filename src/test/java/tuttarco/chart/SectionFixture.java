@@ -1,10 +1,10 @@
 package tuttarco.chart;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
@@ -298,10 +298,22 @@ public final class SectionFixture {
     /** Each player 5 ms later than the one before; the last one's changes could not be paired. */
     private List<Lag> lags() {
         return IntStream.range(1, players.size())
-                .mapToObj(p -> p == 7
-                        ? new Lag(players.get(p), List.of())
-                        : new Lag(players.get(p), Collections.nCopies(40, new Lag.Pair(START_S, 5.0 * p))))
+                .mapToObj(p -> new Lag(
+                        players.get(p),
+                        changes(0)
+                                .limit(p == 7 ? 0 : 40)
+                                .mapToObj(timeS -> new Lag.Pair(timeS, 5.0 * p))
+                                .toList()))
                 .toList();
+    }
+
+    /** When a player goes the other way with a beat, seconds. */
+    private DoubleStream changes(int p) {
+        return IntStream.range(1, beats.beats().size())
+                .filter(b -> played.apply(p, b).direction().isPresent())
+                .filter(b -> played.apply(p, b - 1).direction().isPresent())
+                .filter(b -> played.apply(p, b) != played.apply(p, b - 1))
+                .mapToDouble(b -> START_S + b * BEAT_S);
     }
 
     private Reading reading(int p) {

@@ -117,7 +117,7 @@ class RehearsalHeardTest {
         assertTrue(told.get(1).startsWith("Bars 3 to 8 are heard from "), told.get(1));
         new ReportPage().write(analysed, folder);
         new ResultsJson().write(analysed, folder);
-        String report = Files.readString(folder.resolve("report.html"));
+        String report = Files.readString(folder.resolve("report.html")).replace('\u00A0', ' ');
         String results = Files.readString(folder.resolve("results.json"));
         for (String note : told) {
             assertTrue(report.contains(note), note);
