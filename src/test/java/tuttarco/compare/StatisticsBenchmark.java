@@ -55,6 +55,7 @@ class StatisticsBenchmark {
             LevelCurve sound = sound(random);
             CompareSettings settings = CompareSettings.DEFAULT;
             long startNs = PROCESS.getProcessCpuTime();
+            long wallNs = System.nanoTime();
             Comparison comparison = timed(
                     "comparison", () -> Comparing.compare(readings, passage.beats(), passage.marking(), settings));
             Unity unity = timed("unity", () -> UnityByShifts.of(comparison));
@@ -63,8 +64,9 @@ class StatisticsBenchmark {
             Evenness evenness = timed("evenness", () -> Listening.to(sound, readings, comparison.beats()));
             System.out.printf(
                     Locale.ROOT,
-                    "all: %.1f s; %d spots, %d measures, %d dips%n",
+                    "all: %.1f s, %.1f s by the clock; %d spots, %d measures, %d dips%n",
                     (PROCESS.getProcessCpuTime() - startNs) / 1e9,
+                    (System.nanoTime() - wallNs) / 1e9,
                     spots.size(),
                     together.measures().size(),
                     evenness.changes());
