@@ -34,7 +34,7 @@ public final class TakesByBar implements Chart {
         }
         List<TakesPlot.TakeRow> takes = new ArrayList<>();
         for (int i = 0; i < takes().size(); i++) {
-            takes.add(new TakesPlot.TakeRow(name(i), tallies(i)));
+            takes.add(new TakesPlot.TakeRow("take " + (i + 1), tallies(i)));
         }
         List<TakesPlot.PlayerRow> players = whole.common().players().stream()
                 .map(player -> new TakesPlot.PlayerRow(Words.plain(player), bars(player), overall(player)))
@@ -104,7 +104,7 @@ public final class TakesByBar implements Chart {
 
     @Override
     public String help() {
-        return "Above, each take bar by bar: the fuller the cell, the more of the readable beats of the players in both takes"
+        return "Above, each take bar by bar, in the order given: the fuller the cell, the more of the readable beats of the players in both takes"
                 + " went with " + other()
                 + ". Below, what changed in each player's bars from the first take to the last: a"
                 + " triangle up for more with " + other()

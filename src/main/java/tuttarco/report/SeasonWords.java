@@ -162,7 +162,7 @@ final class SeasonWords {
     private ChartTable takes() {
         return new ChartTable(
                 "The takes in order",
-                List.of("Take", "Day", "Title", "Bars", "Players", "As one", "Counts"),
+                List.of("Take", "Day", "Title", "Bars", "Players", "As one", "Compared with"),
                 IntStream.range(0, season.takes().size()).mapToObj(this::take).toList());
     }
 
@@ -173,7 +173,7 @@ final class SeasonWords {
                 .filter(b -> !b.isEmpty())
                 .distinct()
                 .count();
-        String counts = Season.counts(take) ? (take.marked() ? "marked" : "by the leader") : "no";
+        String counts = Season.counts(take) ? (take.marked() ? "the marking" : "the leader") : "not counted";
         return List.of(
                 Integer.toString(index + 1),
                 take.day().map(Object::toString).orElse("not known"),
