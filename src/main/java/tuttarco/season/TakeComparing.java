@@ -12,32 +12,17 @@ import tuttarco.compare.BarEvenness;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.EvennessComparing;
 import tuttarco.compare.Metric;
-import tuttarco.compare.Timing;
 import tuttarco.compare.Verdict;
-import tuttarco.season.Changed.Claim;
 import tuttarco.season.Changed.Of;
-import tuttarco.stats.Holm;
 import tuttarco.stats.PairedDifference;
 import tuttarco.stats.Quantiles;
-import tuttarco.stats.SignedRank;
 import tuttarco.take.Bowing;
 
 /**
- * Tries which figures changed from one take to another.
- *
- * <p>A change is claimed where three things hold. Pairs lie to one side more than chance would have it: for the section's
- * share with the marking a pair is a player's bar, for a bar's a player, for all else a bar (signed-rank test; Student's
- * paired test for the sound and for the section's share, where a bar turned as a whole weighs more than misread beats in
- * many). Half of the one in twenty that may be claimed wrongly goes to the section's share, the other half
- * by Holm's procedure to all else of which enough pairs differ. And the change is no smaller than errors of reading may make
- * it: a player who is badly seen in one of the takes is misread in many bars, which no number of bars averages out.
+ * Tries which figures changed from one take to another. For the section's share with the marking a pair is a player's bar, for a
+ * bar's a player, for all else a bar; what is claimed of them is in {@link Claims}.
  */
 final class TakeComparing {
-    /** Of fewer pairs the signed-rank test can't reach one in twenty. */
-    private static final int LEAST_PAIRS = Timing.LEAST_CHANGES;
-
-    private static final double ONE_IN_TWENTY = 0.05;
-
     /**
      * No smaller change of one player's share is claimed. The worst of 154 players of rendered scenes was misread on 0.3 of
      * the beats throughout (method page); a leader who is misread makes as much of a difference to all others.
@@ -73,56 +58,6 @@ final class TakeComparing {
         this.unified = first.bowing() == Bowing.UNIFIED && second.bowing() == Bowing.UNIFIED;
     }
 
-    /**
-     * A figure and what is known of it.
-     *
-     * @param differences of the pairs, second less first
-     * @param smallest no smaller change is claimed, in the metric's unit
-     */
-    private record Tried(
-            Metric metric,
-            Of of,
-            String name,
-            List<Double> differences,
-            double before,
-            double after,
-            double smallest,
-            Optional<PairedDifference> paired) {
-        /** Empty where too few pairs differ to ask. */
-        OptionalDouble p() {
-            SignedRank test = SignedRank.of(differences);
-            return test.n() < LEAST_PAIRS
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(paired.map(PairedDifference::pValue).orElse(test.p()));
-        }
-
-        Tried byStudent() {
-            return new Tried(
-                    metric,
-                    of,
-                    name,
-                    differences,
-                    before,
-                    after,
-                    smallest,
-                    Optional.of(differences)
-                            .filter(d -> d.size() >= LEAST_PAIRS)
-                            .map(d -> PairedDifference.of(new double[d.size()], array(d))));
-        }
-
-        private static double[] array(List<Double> values) {
-            return values.stream().mapToDouble(Double::doubleValue).toArray();
-        }
-
-        boolean oneSided() {
-            double mean = differences.stream()
-                    .mapToDouble(Double::doubleValue)
-                    .average()
-                    .orElse(0);
-            return mean * (after - before) > 0 && Math.abs(after - before) >= smallest;
-        }
-    }
-
     TakeAgainstTake compared() {
         Optional<Against> reference =
                 marked ? Optional.of(Against.MARKING) : led ? Optional.of(Against.LEADER) : Optional.empty();
@@ -134,7 +69,7 @@ final class TakeComparing {
                 common,
                 reference,
                 playerBars,
-                common.anything() ? judged(tried(reference, playerBars)) : List.of(),
+                common.anything() ? new Claims(first, second).of(tried(reference, playerBars)) : List.of(),
                 Stretches.in(common.bars(), playerBars));
     }
 
@@ -292,68 +227,5 @@ final class TakeComparing {
 
     private static double mean(List<String> bars, Map<String, Double> values) {
         return bars.stream().mapToDouble(values::get).average().orElseThrow();
-    }
-
-    private List<Changed> judged(List<Tried> tried) {
-        List<OptionalDouble> ps = adjusted(tried);
-        List<Changed> changes = new ArrayList<>();
-        for (int i = 0; i < tried.size(); i++) {
-            Tried t = tried.get(i);
-            changes.add(new Changed(
-                    t.metric(),
-                    t.of(),
-                    t.name(),
-                    t.differences().size(),
-                    t.before(),
-                    t.after(),
-                    ps.get(i),
-                    claim(t, ps.get(i)),
-                    t.paired()));
-        }
-        return changes;
-    }
-
-    /** Half of the error goes to the first, half to all others together. */
-    private static List<OptionalDouble> adjusted(List<Tried> tried) {
-        List<OptionalDouble> ps = new ArrayList<>(tried.stream().map(Tried::p).toList());
-        List<Integer> asked = new ArrayList<>();
-        for (int i = 1; i < ps.size(); i++) {
-            if (ps.get(i).isPresent()) {
-                asked.add(i);
-            }
-        }
-        List<Double> holm =
-                Holm.adjusted(asked.stream().map(i -> ps.get(i).getAsDouble()).toList());
-        for (int k = 0; k < asked.size(); k++) {
-            ps.set(asked.get(k), OptionalDouble.of(Math.min(1, 2 * holm.get(k))));
-        }
-        if (!ps.isEmpty() && ps.get(0).isPresent()) {
-            ps.set(0, OptionalDouble.of(Math.min(1, 2 * ps.get(0).getAsDouble())));
-        }
-        return ps;
-    }
-
-    private Claim claim(Tried tried, OptionalDouble p) {
-        if (tried.differences().size() < LEAST_PAIRS) {
-            return Claim.TOO_FEW;
-        }
-        if (p.isEmpty() || p.getAsDouble() > ONE_IN_TWENTY || !tried.oneSided()) {
-            return Claim.NONE;
-        }
-        return switch (tried.metric()) {
-            case WITH_MARKING, WITH_LEADER -> unified ? better(tried.after() > tried.before()) : Claim.OTHERWISE;
-            case LAG -> better(Math.abs(tried.after()) < Math.abs(tried.before()));
-            case CHANGE_SPREAD -> better(tried.after() < tried.before());
-            case LOUDNESS_SPREAD, DIP -> free() ? better(tried.after() < tried.before()) : Claim.OTHERWISE;
-            default -> throw new IllegalStateException("nothing is claimed of " + tried.metric());
-        };
-    }
-
-    private boolean free() {
-        return first.bowing() == Bowing.FREE && second.bowing() == Bowing.FREE;
-    }
-
-    private static Claim better(boolean better) {
-        return better ? Claim.BETTER : Claim.WORSE;
     }
 }
