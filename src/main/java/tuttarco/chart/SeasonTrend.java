@@ -7,10 +7,8 @@ import java.awt.geom.Path2D;
 import java.text.FieldPosition;
 import java.text.NumberFormat;
 import java.text.ParsePosition;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -28,7 +26,6 @@ import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
-import tuttarco.compare.Metric;
 import tuttarco.season.Season;
 import tuttarco.season.TakeOnRecord;
 import tuttarco.season.Trend;
@@ -52,11 +49,6 @@ public final class SeasonTrend implements Chart {
 
     /** Half the height of a row's figures, rows. */
     private static final double HALF = 0.36;
-
-    /** Longest label, letters. */
-    private static final int LONGEST_LABEL = 22;
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
     /** More are only counted in the title. */
     private static final int MOST_NAMED = 2;
@@ -154,7 +146,7 @@ public final class SeasonTrend implements Chart {
                 ? count + " of " + rows.size()
                 : rows.stream()
                         .filter(r -> r.claim() == claim)
-                        .map(r -> r.subject() instanceof Trend.Section ? "the section" : shortened(r))
+                        .map(r -> r.subject() instanceof Trend.Section ? "the section" : TrendWords.shortened(r))
                         .collect(Collectors.joining(" and "));
     }
 
@@ -162,22 +154,8 @@ public final class SeasonTrend implements Chart {
         return rows.stream().filter(r -> r.claim() == claim).count();
     }
 
-    /** What a claimed trend is called: {@code better}, {@code earlier}. */
-    public static String word(Trend trend) {
-        return word(trend.metric() == Metric.LAG, trend.claim());
-    }
-
     private String word(Claim claim) {
-        return word(kind == Kind.LAG, claim);
-    }
-
-    private static String word(boolean lag, Claim claim) {
-        return switch (claim) {
-            case RISING -> lag ? "later" : "better";
-            case FALLING -> lag ? "earlier" : "worse";
-            case NONE -> "no trend shown";
-            case TOO_FEW -> "too few takes";
-        };
+        return TrendWords.of(kind == Kind.LAG, claim);
     }
 
     @Override
@@ -293,7 +271,7 @@ public final class SeasonTrend implements Chart {
 
     private void sayEnds(XYErrorRenderer renderer, int row) {
         Trend trend = rows.get(row);
-        String said = trend.claimed() ? ends(trend) + ", " + word(trend) : ends(trend);
+        String said = trend.claimed() ? TrendWords.ends(trend) + ", " + TrendWords.word(trend) : TrendWords.ends(trend);
         renderer.addAnnotation(
                 words(said, season.takes().size() - 0.6 + 8 / stepPx(), row, TextAnchor.CENTER_LEFT, trend.claimed()));
     }
@@ -311,20 +289,6 @@ public final class SeasonTrend implements Chart {
     private double at(int row, double value) {
         double share = (value - lowest) / (highest - lowest);
         return row + HALF - 2 * HALF * Math.max(0, Math.min(1, share));
-    }
-
-    /** The first figure and the last: {@code 82 to 97 %}, {@code +62 to +18 ms}. */
-    public static String ends(Trend trend) {
-        List<Point> seen = trend.seen();
-        if (seen.isEmpty()) {
-            return "";
-        }
-        double first = seen.get(0).value();
-        double last = seen.get(seen.size() - 1).value();
-        boolean lag = trend.metric() == Metric.LAG;
-        String end = lag ? LagByPlayer.signed(last) + " ms" : Words.percent(last);
-        String start = lag ? LagByPlayer.signed(first) : Long.toString(Math.round(100 * first));
-        return seen.size() == 1 ? end : start + " to " + end;
     }
 
     /** Pixels from take to take. */
@@ -345,7 +309,7 @@ public final class SeasonTrend implements Chart {
     }
 
     private SymbolAxis rowAxis() {
-        List<String> labels = rows.stream().map(SeasonTrend::shortened).toList();
+        List<String> labels = rows.stream().map(TrendWords::shortened).toList();
         SymbolAxis axis = new SymbolAxis(null, labels.toArray(String[]::new));
         Look.dress(axis);
         axis.setTickLabelFont(Look.able(Look.regular(Look.SMALL_PX), String.join("", labels)));
@@ -355,30 +319,6 @@ public final class SeasonTrend implements Chart {
         axis.setAxisLineVisible(false);
         axis.setRange(-0.6, labels.size() - 0.4);
         return axis;
-    }
-
-    /** {@code Section}, a player's label, or {@code bars 17-32} with an en dash. */
-    public static String label(Trend trend) {
-        if (trend.subject() instanceof Trend.OfPlayer player) {
-            return Words.plain(player.label());
-        }
-        return trend.subject() instanceof Trend.OfPassage passage
-                ? Words.bars(Words.plain(passage.firstBar()), Words.plain(passage.lastBar()))
-                : "Section";
-    }
-
-    private static String shortened(Trend trend) {
-        String label = label(trend);
-        int letters = label.codePointCount(0, label.length());
-        return letters <= LONGEST_LABEL
-                ? label
-                : label.substring(0, label.offsetByCodePoints(0, LONGEST_LABEL - 1))
-                                .stripTrailing() + "…";
-    }
-
-    /** {@code 25 Nov}, or {@code take 3} where the day is not known. */
-    public static String when(List<TakeOnRecord> takes, int take) {
-        return takes.get(take).day().map(DAY::format).orElse("take " + (take + 1));
     }
 
     /** A take's day below it. */
@@ -398,7 +338,7 @@ public final class SeasonTrend implements Chart {
 
         @Override
         public StringBuffer format(long take, StringBuffer to, FieldPosition position) {
-            return take < 0 || take >= takes.size() ? to : to.append(when(takes, (int) take));
+            return take < 0 || take >= takes.size() ? to : to.append(TrendWords.when(takes, (int) take));
         }
 
         @Override
@@ -410,28 +350,11 @@ public final class SeasonTrend implements Chart {
     @Override
     public ChartTable table() {
         List<String> headings = new ArrayList<>(List.of(kind == Kind.PASSAGE ? "Passage" : "Player"));
-        IntStream.range(0, season.takes().size()).forEach(t -> headings.add(when(season.takes(), t)));
+        IntStream.range(0, season.takes().size()).forEach(t -> headings.add(TrendWords.when(season.takes(), t)));
         headings.add("Trend");
         return new ChartTable(
                 "Take by take, each " + kind.of + " with its 95 % interval",
                 headings,
-                rows.stream().map(SeasonTrend::row).toList());
-    }
-
-    private static List<String> row(Trend trend) {
-        List<String> cells = new ArrayList<>(List.of(label(trend)));
-        boolean lag = trend.metric() == Metric.LAG;
-        for (Optional<Point> point : trend.points()) {
-            cells.add(point.map(p -> lag
-                            ? LagByPlayer.signed(p.value()) + " ms ("
-                                    + LagByPlayer.signed(p.interval().low()) + " to "
-                                    + LagByPlayer.signed(p.interval().high()) + ")"
-                            : Words.percent(p.value()) + " ("
-                                    + Math.round(100 * p.interval().low()) + "–"
-                                    + Math.round(100 * p.interval().high()) + ")")
-                    .orElse("–"));
-        }
-        cells.add(word(trend));
-        return cells;
+                rows.stream().map(TrendWords::row).toList());
     }
 }

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVPrinter;
 import tuttarco.bow.BowDirection;
 import tuttarco.chart.SeasonTrend;
+import tuttarco.chart.TrendWords;
 import tuttarco.compare.Metric;
 import tuttarco.season.Season;
 import tuttarco.season.SeasonCandidate;
@@ -55,7 +56,7 @@ public final class SeasonReport {
                     Metric.Unit unit = trend.metric().unit();
                     csv.printRecord(
                             of(trend),
-                            CsvText.label(trend.subject() instanceof Trend.Section ? "" : SeasonTrend.label(trend)),
+                            CsvText.label(trend.subject() instanceof Trend.Section ? "" : TrendWords.label(trend)),
                             trend.metric().key(),
                             unit.word(),
                             t + 1,

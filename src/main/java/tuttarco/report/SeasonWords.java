@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import tuttarco.bow.BowDirection;
 import tuttarco.chart.ChartTable;
 import tuttarco.chart.SeasonTrend;
+import tuttarco.chart.TrendWords;
 import tuttarco.chart.Words;
 import tuttarco.season.Season;
 import tuttarco.season.SeasonCandidate;
@@ -93,20 +94,20 @@ final class SeasonWords {
 
     private String claimed(Trend trend) {
         String what = switch (trend.metric()) {
-            case LAG -> " changes " + SeasonTrend.word(trend) + " than at first: ";
+            case LAG -> " changes " + TrendWords.word(trend) + " than at first: ";
             default ->
                 (season.marked() ? " goes with the marking " : " goes with the leader ")
                         + (trend.claim() == Claim.RISING ? "more often" : "less often") + " than at first: ";
         };
-        return who(trend) + what + SeasonTrend.ends(trend) + " over "
+        return who(trend) + what + TrendWords.ends(trend) + " over "
                 + Words.count(trend.seen().size(), "take") + ".";
     }
 
     private static String who(Trend trend) {
         if (trend.subject() instanceof Trend.OfPlayer) {
-            return SeasonTrend.label(trend);
+            return TrendWords.label(trend);
         }
-        return "The section" + (trend.subject() instanceof Trend.Section ? "" : " in " + SeasonTrend.label(trend));
+        return "The section" + (trend.subject() instanceof Trend.Section ? "" : " in " + TrendWords.label(trend));
     }
 
     private static Optional<String> tooFew(List<Trend> trends, String of) {
@@ -120,7 +121,7 @@ final class SeasonWords {
                 : Optional.of("Too few takes to tell a trend of "
                         + (few.size() == trends.size()
                                 ? "any " + of
-                                : few.stream().map(SeasonTrend::label).collect(Collectors.joining(", ")))
+                                : few.stream().map(TrendWords::label).collect(Collectors.joining(", ")))
                         + ": it needs " + Season.leastTakes(tested) + " or more takes"
                         + (tested > 1 ? " where " + tested + " are tested at once" : "") + ".");
     }
@@ -140,7 +141,7 @@ final class SeasonWords {
                 bar.beats().stream().filter(SeasonCandidate.Beat::left).toList();
         String beats = left.stream().map(b -> Integer.toString(b.beat())).collect(Collectors.joining(", "));
         String by = bar.takes().stream()
-                .map(t -> SeasonTrend.when(season.takes(), t.take()) + " "
+                .map(t -> TrendWords.when(season.takes(), t.take()) + " "
                         + t.left().size() + " of " + t.judged())
                 .collect(Collectors.joining("; "));
         return "Bar " + bar.bar() + ", " + (left.size() == 1 ? "beat " : "beats ") + beats + ": left in "
