@@ -137,7 +137,8 @@ public final class AgreementByBar implements Chart {
         NumberAxis axis = new NumberAxis("bar");
         Look.dress(axis);
         axis.setRange(-0.6, bars.size() - 0.4);
-        axis.setTickUnit(new NumberTickUnit(every, new BarFormat(bars)));
+        axis.setTickUnit(new NumberTickUnit(
+                every, new NamesFormat(bars.stream().map(BarAgreement::bar).toList())));
         axis.setTickLabelFont(Look.semibold(Look.SMALL_PX));
         axis.setTickMarksVisible(false);
         axis.setAxisLineVisible(false);

@@ -6,11 +6,14 @@ import java.awt.FontFormatException;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Objects;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
@@ -19,6 +22,7 @@ import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.chart.ui.VerticalAlignment;
 
 /** Type, lines and spacing shared by all charts. Lengths are pixels of the chart at its own size. */
@@ -66,6 +70,26 @@ final class Look {
     /** The given font, or the system's own where it lacks a sign of the text. */
     static Font able(Font font, String text) {
         return font.canDisplayUpTo(text) < 0 ? font : new Font(Font.SANS_SERIF, Font.PLAIN, font.getSize());
+    }
+
+    /** The mark of what is claimed, from its middle so many pixels to each corner. */
+    static Shape diamond(double reachPx) {
+        Path2D diamond = new Path2D.Double();
+        diamond.moveTo(0, -reachPx);
+        diamond.lineTo(reachPx, 0);
+        diamond.lineTo(0, reachPx);
+        diamond.lineTo(-reachPx, 0);
+        diamond.closePath();
+        return diamond;
+    }
+
+    /** Small words at a place of a plot. */
+    static XYTextAnnotation words(String text, double x, double y, TextAnchor anchor, boolean strong) {
+        XYTextAnnotation words = new XYTextAnnotation(text, x, y);
+        words.setFont(able(strong ? semibold(SMALL_PX) : regular(SMALL_PX), text));
+        words.setPaint(strong ? PALETTE.ink() : PALETTE.secondary());
+        words.setTextAnchor(anchor);
+        return words;
     }
 
     static void smooth(Graphics2D g) {

@@ -2,7 +2,6 @@ package tuttarco.chart;
 
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
 import java.util.List;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.SymbolAxis;
@@ -48,7 +47,7 @@ final class PlayerRows {
         renderer.setDefaultLinesVisible(false);
         renderer.setErrorStroke(Look.MIDDLING);
         renderer.setCapLength(5);
-        mark(renderer, 0, diamond(), true);
+        mark(renderer, 0, Look.diamond(7), true);
         mark(renderer, 1, new Ellipse2D.Double(-4.5, -4.5, 9, 9), false);
         return renderer;
     }
@@ -60,22 +59,8 @@ final class PlayerRows {
         renderer.setSeriesStroke(series, Look.MIDDLING);
     }
 
-    private static Shape diamond() {
-        Path2D diamond = new Path2D.Double();
-        diamond.moveTo(0, -7);
-        diamond.lineTo(7, 0);
-        diamond.lineTo(0, 7);
-        diamond.lineTo(-7, 0);
-        diamond.closePath();
-        return diamond;
-    }
-
     /** Words to the right of a place in a row. */
     static XYTextAnnotation words(String said, double x, int row, boolean claimed) {
-        XYTextAnnotation words = new XYTextAnnotation("  " + said, x, row);
-        words.setFont(claimed ? Look.semibold(Look.SMALL_PX) : Look.regular(Look.SMALL_PX));
-        words.setPaint(claimed ? Look.PALETTE.ink() : Look.PALETTE.secondary());
-        words.setTextAnchor(TextAnchor.CENTER_LEFT);
-        return words;
+        return Look.words("  " + said, x, row, TextAnchor.CENTER_LEFT, claimed);
     }
 }

@@ -1,12 +1,6 @@
 package tuttarco.chart;
 
-import java.awt.Font;
-import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
-import java.text.FieldPosition;
-import java.text.NumberFormat;
-import java.text.ParsePosition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +9,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYLineAnnotation;
-import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.SymbolAxis;
@@ -27,7 +20,6 @@ import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 import tuttarco.season.Season;
-import tuttarco.season.TakeOnRecord;
 import tuttarco.season.Trend;
 import tuttarco.season.Trend.Claim;
 import tuttarco.season.Trend.Point;
@@ -218,7 +210,7 @@ public final class SeasonTrend implements Chart {
         if (row == 0) {
             for (double value : new double[] {lowest, highest}) {
                 renderer.addAnnotation(
-                        words(scale(value), -0.4 - 6 / stepPx(), at(row, value), TextAnchor.CENTER_RIGHT, false));
+                        Look.words(scale(value), -0.4 - 6 / stepPx(), at(row, value), TextAnchor.CENTER_RIGHT, false));
             }
         }
     }
@@ -231,7 +223,7 @@ public final class SeasonTrend implements Chart {
             Optional<Point> point = trend.points().get(take);
             if (point.isEmpty()) {
                 open = Optional.empty();
-                renderer.addAnnotation(words("–", take, row, TextAnchor.CENTER, false));
+                renderer.addAnnotation(Look.words("–", take, row, TextAnchor.CENTER, false));
                 continue;
             }
             if (open.isEmpty()) {
@@ -249,7 +241,7 @@ public final class SeasonTrend implements Chart {
     }
 
     private static void dress(XYErrorRenderer renderer, int series, boolean claimed) {
-        renderer.setSeriesShape(series, claimed ? diamond() : new Ellipse2D.Double(-3.5, -3.5, 7, 7));
+        renderer.setSeriesShape(series, claimed ? Look.diamond(5) : new Ellipse2D.Double(-3.5, -3.5, 7, 7));
         renderer.setSeriesPaint(series, claimed ? Look.PALETTE.ink() : Look.PALETTE.with());
         renderer.setSeriesStroke(series, claimed ? Look.HEAVY : Look.HAIRLINE);
         renderer.setSeriesShapesFilled(series, true);
@@ -259,30 +251,11 @@ public final class SeasonTrend implements Chart {
         renderer.setSeriesOutlineStroke(series, Look.MIDDLING);
     }
 
-    private static Shape diamond() {
-        Path2D diamond = new Path2D.Double();
-        diamond.moveTo(0, -5);
-        diamond.lineTo(5, 0);
-        diamond.lineTo(0, 5);
-        diamond.lineTo(-5, 0);
-        diamond.closePath();
-        return diamond;
-    }
-
     private void sayEnds(XYErrorRenderer renderer, int row) {
         Trend trend = rows.get(row);
         String said = trend.claimed() ? TrendWords.ends(trend) + ", " + TrendWords.word(trend) : TrendWords.ends(trend);
-        renderer.addAnnotation(
-                words(said, season.takes().size() - 0.6 + 8 / stepPx(), row, TextAnchor.CENTER_LEFT, trend.claimed()));
-    }
-
-    private static XYTextAnnotation words(String text, double x, double y, TextAnchor anchor, boolean strong) {
-        XYTextAnnotation words = new XYTextAnnotation(text, x, y);
-        Font font = strong ? Look.semibold(Look.SMALL_PX) : Look.regular(Look.SMALL_PX);
-        words.setFont(Look.able(font, text));
-        words.setPaint(strong ? Look.PALETTE.ink() : Look.PALETTE.secondary());
-        words.setTextAnchor(anchor);
-        return words;
+        renderer.addAnnotation(Look.words(
+                said, season.takes().size() - 0.6 + 8 / stepPx(), row, TextAnchor.CENTER_LEFT, trend.claimed()));
     }
 
     /** The axis of rows runs downwards. */
@@ -302,7 +275,10 @@ public final class SeasonTrend implements Chart {
         int takes = season.takes().size();
         axis.setRange(-0.5 - SCALE_PX / stepPx(), takes - 0.5 + ENDS_PX / stepPx());
         int every = (int) Math.max(1, Math.ceil(DAY_PX / stepPx()));
-        axis.setTickUnit(new NumberTickUnit(every, new TakeFormat(season.takes())));
+        List<String> days = IntStream.range(0, takes)
+                .mapToObj(t -> TrendWords.when(season.takes(), t))
+                .toList();
+        axis.setTickUnit(new NumberTickUnit(every, new NamesFormat(days)));
         axis.setTickMarksVisible(false);
         axis.setAxisLineVisible(false);
         return axis;
@@ -319,32 +295,6 @@ public final class SeasonTrend implements Chart {
         axis.setAxisLineVisible(false);
         axis.setRange(-0.6, labels.size() - 0.4);
         return axis;
-    }
-
-    /** A take's day below it. */
-    private static final class TakeFormat extends NumberFormat {
-        private static final long serialVersionUID = 1L;
-
-        private final transient List<TakeOnRecord> takes;
-
-        TakeFormat(List<TakeOnRecord> takes) {
-            this.takes = takes;
-        }
-
-        @Override
-        public StringBuffer format(double take, StringBuffer to, FieldPosition position) {
-            return format(Math.round(take), to, position);
-        }
-
-        @Override
-        public StringBuffer format(long take, StringBuffer to, FieldPosition position) {
-            return take < 0 || take >= takes.size() ? to : to.append(TrendWords.when(takes, (int) take));
-        }
-
-        @Override
-        public Number parse(String text, ParsePosition position) {
-            throw new UnsupportedOperationException("days are only written");
-        }
     }
 
     @Override

@@ -4,14 +4,15 @@ import java.text.FieldPosition;
 import java.text.NumberFormat;
 import java.text.ParsePosition;
 import java.util.List;
-import tuttarco.compare.BarAgreement;
 
-/** Writes a bar's printed number where an axis counts bars from 0. */
-final class BarFormat extends NumberFormat {
-    private final transient List<BarAgreement> bars;
+/** Writes names, such as the printed numbers of bars, where an axis counts from 0. */
+final class NamesFormat extends NumberFormat {
+    private static final long serialVersionUID = 1L;
 
-    BarFormat(List<BarAgreement> bars) {
-        this.bars = bars;
+    private final transient List<String> names;
+
+    NamesFormat(List<String> names) {
+        this.names = names;
     }
 
     @Override
@@ -21,9 +22,7 @@ final class BarFormat extends NumberFormat {
 
     @Override
     public StringBuffer format(long value, StringBuffer out, FieldPosition position) {
-        return value >= 0 && value < bars.size()
-                ? out.append(bars.get((int) value).bar())
-                : out;
+        return value >= 0 && value < names.size() ? out.append(names.get((int) value)) : out;
     }
 
     @Override
