@@ -68,7 +68,7 @@ public final class ChangesAround implements Chart {
     public String help() {
         return "Each sign is a bow change of one player, to a down-bow or to an up-bow as printed in parts, earlier to the left "
                 + "and later to the right of " + reference()
-                + ", the bar's changes one under the other. Signs on the grey "
+                + ", the bar's changes one under the other. Signs on the shaded "
                 + "band lie within " + Words.milliseconds(scatter.togetherMs())
                 + "; those beyond it are heavy. In brackets stands the range that holds the middle half of the players, "
                 + "errors of reading included. Changes not seen, or too far off to tell which one is meant, are missing.";

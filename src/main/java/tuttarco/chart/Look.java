@@ -11,9 +11,11 @@ import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Objects;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
@@ -70,6 +72,19 @@ final class Look {
     /** The given font, or the system's own where it lacks a sign of the text. */
     static Font able(Font font, String text) {
         return font.canDisplayUpTo(text) < 0 ? font : new Font(Font.SANS_SERIF, Font.PLAIN, font.getSize());
+    }
+
+    /** An axis that gives each label a row, numbered from 0 at the top. */
+    static SymbolAxis rows(List<String> labels) {
+        SymbolAxis axis = new SymbolAxis(null, labels.toArray(String[]::new));
+        dress(axis);
+        axis.setTickLabelFont(able(regular(SMALL_PX), String.join("", labels)));
+        axis.setGridBandsVisible(false);
+        axis.setInverted(true);
+        axis.setTickMarksVisible(false);
+        axis.setAxisLineVisible(false);
+        axis.setRange(-0.6, labels.size() - 0.4);
+        return axis;
     }
 
     /** The mark of what is claimed, from its middle so many pixels to each corner. */

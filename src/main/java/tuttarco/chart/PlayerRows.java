@@ -19,25 +19,11 @@ final class PlayerRows {
     private PlayerRows() {}
 
     static SymbolAxis axis(List<Player> players) {
-        List<String> labels = players.stream().map(PlayerRows::shortened).toList();
-        SymbolAxis axis = new SymbolAxis(null, labels.toArray(String[]::new));
-        Look.dress(axis);
-        axis.setTickLabelFont(Look.able(Look.regular(Look.SMALL_PX), String.join("", labels)));
-        axis.setGridBandsVisible(false);
-        axis.setInverted(true);
-        axis.setTickMarksVisible(false);
-        axis.setAxisLineVisible(false);
-        axis.setRange(-0.6, labels.size() - 0.4);
-        return axis;
+        return Look.rows(players.stream().map(PlayerRows::shortened).toList());
     }
 
     static String shortened(Player player) {
-        String label = Words.plain(player.label());
-        int letters = label.codePointCount(0, label.length());
-        return letters <= LONGEST_LABEL
-                ? label
-                : label.substring(0, label.offsetByCodePoints(0, LONGEST_LABEL - 1))
-                                .stripTrailing() + "…";
+        return Words.shortened(Words.plain(player.label()), LONGEST_LABEL);
     }
 
     /** Whiskers along the row; the first series in filled diamonds, the second in rings. */

@@ -11,7 +11,6 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
-import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.ui.Layer;
@@ -180,7 +179,7 @@ public final class SeasonTrend implements Chart {
         XYPlot plot = new XYPlot();
         Look.dress(plot);
         plot.setDomainAxis(takeAxis());
-        plot.setRangeAxis(rowAxis());
+        plot.setRangeAxis(Look.rows(rows.stream().map(TrendWords::shortened).toList()));
         plot.setAxisOffset(new RectangleInsets(0, 2 * Look.STEP_PX, 2 * Look.STEP_PX, 0));
         YIntervalSeriesCollection data = new YIntervalSeriesCollection();
         XYErrorRenderer renderer = new XYErrorRenderer();
@@ -281,19 +280,6 @@ public final class SeasonTrend implements Chart {
         axis.setTickUnit(new NumberTickUnit(every, new NamesFormat(days)));
         axis.setTickMarksVisible(false);
         axis.setAxisLineVisible(false);
-        return axis;
-    }
-
-    private SymbolAxis rowAxis() {
-        List<String> labels = rows.stream().map(TrendWords::shortened).toList();
-        SymbolAxis axis = new SymbolAxis(null, labels.toArray(String[]::new));
-        Look.dress(axis);
-        axis.setTickLabelFont(Look.able(Look.regular(Look.SMALL_PX), String.join("", labels)));
-        axis.setGridBandsVisible(false);
-        axis.setInverted(true);
-        axis.setTickMarksVisible(false);
-        axis.setAxisLineVisible(false);
-        axis.setRange(-0.6, labels.size() - 0.4);
         return axis;
     }
 

@@ -58,12 +58,7 @@ public final class TrendWords {
     }
 
     static String shortened(Trend trend) {
-        String label = label(trend);
-        int letters = label.codePointCount(0, label.length());
-        return letters <= LONGEST_LABEL
-                ? label
-                : label.substring(0, label.offsetByCodePoints(0, LONGEST_LABEL - 1))
-                                .stripTrailing() + "…";
+        return Words.shortened(label(trend), LONGEST_LABEL);
     }
 
     /** {@code 25 Nov}, or {@code take 3} where the day is not known. */

@@ -119,6 +119,13 @@ public final class Words {
         };
     }
 
+    /** At most so many letters of a label, the last of them three dots where it is longer. */
+    static String shortened(String label, int longest) {
+        return label.codePointCount(0, label.length()) <= longest
+                ? label
+                : label.substring(0, label.offsetByCodePoints(0, longest - 1)).stripTrailing() + "…";
+    }
+
     /**
      * A label as it can be drawn: without the invisible signs that turn the direction of what follows, and with a
      * replacement sign for what no XML file may hold.

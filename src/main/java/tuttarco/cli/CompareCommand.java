@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import tuttarco.analysis.Analysis;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
+import tuttarco.files.Plain;
 import tuttarco.files.WholeFolder;
 import tuttarco.report.AnalysedTake;
 import tuttarco.report.ComparedTakes;
@@ -81,8 +82,9 @@ final class CompareCommand implements Callable<Integer> {
     private static void requireCommon(TakeAgainstTake pair) throws InputException {
         if (!pair.common().anything()) {
             String what = pair.common().bars().isEmpty() ? "bar" : "player of the same label";
-            throw new InputException("The takes '" + pair.first().title() + "' and '"
-                    + pair.second().title() + "' have no " + what + " in common, so there is nothing to compare.");
+            throw new InputException("The takes '" + Plain.text(pair.first().title()) + "' and '"
+                    + Plain.text(pair.second().title()) + "' have no " + what
+                    + " in common, so there is nothing to compare.");
         }
     }
 }

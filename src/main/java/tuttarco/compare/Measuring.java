@@ -23,8 +23,6 @@ import tuttarco.strokes.Stroke;
 final class Measuring {
     /** Of fewer players there is no majority, and no order of phases. */
     private static final int LEAST_PLAYERS = 3;
-    /** Of fewer players there is no middle half. */
-    private static final int LEAST_SPREAD = 4;
     /** In shorter strokes the errors of change times are too large a part of the way (chosen). */
     private static final double LONG_STROKE_S = 0.5;
 
@@ -170,7 +168,7 @@ final class Measuring {
     /** When the bows changed between the beginning of one beat and the end of another. */
     private List<Measure> times(Scope scope, int first, int last) {
         List<Double> spreadsMs = spreadable(first, last)
-                .map(c -> Timing.spread(List.copyOf(c.lagsMs().values())))
+                .map(c -> Quantiles.middleHalf(List.copyOf(c.lagsMs().values())))
                 .toList();
         List<Double> orders =
                 IntStream.rangeClosed(first, last).boxed().flatMap(this::orders).toList();
@@ -185,7 +183,7 @@ final class Measuring {
         double endS = comparison.beats().endS(last);
         return changes.changes().stream()
                 .filter(c -> startS <= c.timeS() && c.timeS() < endS)
-                .filter(c -> c.lagsMs().size() >= LEAST_SPREAD);
+                .filter(c -> c.lagsMs().size() >= Quantiles.LEAST_MIDDLE_HALF);
     }
 
     /** The bars with the widest spread of changes, one by one; {@code measures} are the section's. */

@@ -103,7 +103,7 @@ public record Timing(boolean toLeader, List<Lag> lags, List<PlayerTiming> player
         double medianMs = Quantiles.median(lagsMs);
         Measured measured = new Measured(
                 medianMs,
-                spread(lagsMs),
+                Quantiles.middleHalf(lagsMs),
                 MedianInterval.of(lagsMs, settings.level()),
                 Math.max(errorMs.get(), sharedMs(lag.player(), bows)),
                 p.orElse(1.0));
@@ -118,10 +118,6 @@ public record Timing(boolean toLeader, List<Lag> lags, List<PlayerTiming> player
             return Claim.NONE;
         }
         return lag.medianMs() > 0 ? Claim.LATE : Claim.EARLY;
-    }
-
-    static double spread(List<Double> values) {
-        return Quantiles.quantile(values, 0.75) - Quantiles.quantile(values, 0.25);
     }
 
     private static List<Double> lagsMs(Lag lag) {

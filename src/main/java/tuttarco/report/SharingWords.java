@@ -59,7 +59,7 @@ final class SharingWords {
                 ? Optional.empty()
                 : Optional.of(
                         "Of " + Words.names(players) + " too few strokes could be measured beside the leader's to say "
-                                + what + "; it takes " + BowSharing.LEAST_STROKES + ".");
+                                + what + "; it takes " + Words.count(BowSharing.LEAST_STROKES, "stroke") + ".");
     }
 
     private static Optional<String> half(SharedBow player) {

@@ -19,7 +19,7 @@ import tuttarco.take.Bowing;
 record Claims(TakeOnRecord first, TakeOnRecord second) {
     private static final double ONE_IN_TWENTY = 0.05;
 
-    /** The first of those tried is the section's share. */
+    /** @param tried the section's share first, where there is one: its error is shared with no other */
     List<Changed> of(List<Tried> tried) {
         List<OptionalDouble> ps = adjusted(tried);
         List<Changed> changes = new ArrayList<>();
@@ -39,7 +39,7 @@ record Claims(TakeOnRecord first, TakeOnRecord second) {
         return changes;
     }
 
-    /** Half of the error goes to the first, half to all others together. */
+    /** Half of the error goes to the first, the other half to all others together. */
     private static List<OptionalDouble> adjusted(List<Tried> tried) {
         List<OptionalDouble> ps = new ArrayList<>(tried.stream().map(Tried::p).toList());
         List<Integer> asked = new ArrayList<>();

@@ -178,7 +178,7 @@ public record Season(
                     marked ? PlayerOnRecord::verdicts : PlayerOnRecord::leaderVerdicts;
             Tally tally = Tally.NONE;
             for (String label : labels) {
-                if (byBar.get(take).player(label) != null) {
+                if (byBar.get(take).player(label).isPresent()) {
                     for (String bar : bars) {
                         tally = tally.plus(byBar.get(take).tally(verdicts, label, bar));
                     }
@@ -212,12 +212,9 @@ public record Season(
         }
 
         private Optional<Point> lag(int take, String label, Set<String> bars) {
-            PlayerOnRecord player = byBar.get(take).player(label);
-            if (player == null) {
-                return Optional.empty();
-            }
             List<BeatOnRecord> beats = takes.get(take).beats();
-            List<Double> lagsMs = player.lags().stream()
+            List<Double> lagsMs = byBar.get(take).player(label).stream()
+                    .flatMap(p -> p.lags().stream())
                     .filter(l -> bars.contains(beats.get(l.beat()).bar()))
                     .map(PlayerOnRecord.LagOnRecord::lagMs)
                     .toList();

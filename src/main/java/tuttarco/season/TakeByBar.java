@@ -13,9 +13,6 @@ import tuttarco.stats.Quantiles;
 
 /** A take's figures by printed bar; all playings of a bar count together. */
 final class TakeByBar {
-    /** Of fewer players there is no middle half. */
-    private static final int LEAST_SPREAD = 4;
-
     private final TakeOnRecord take;
     private final Map<String, List<Integer>> beats = new LinkedHashMap<>();
     private final Map<String, PlayerOnRecord> players = new LinkedHashMap<>();
@@ -34,8 +31,9 @@ final class TakeByBar {
         return new TakeByBar(take).beats.keySet();
     }
 
-    PlayerOnRecord player(String label) {
-        return players.get(label);
+    /** Empty of somebody who was not there. */
+    Optional<PlayerOnRecord> player(String label) {
+        return Optional.ofNullable(players.get(label));
     }
 
     /** How often a player went with what the verdicts are about, in a bar. */
@@ -63,8 +61,8 @@ final class TakeByBar {
         List<Double> spreadsMs = beats.get(bar).stream()
                 .map(beat ->
                         labels.stream().flatMap(l -> lagMs(l, beat).stream()).toList())
-                .filter(lagsMs -> lagsMs.size() >= LEAST_SPREAD)
-                .map(lagsMs -> Quantiles.quantile(lagsMs, 0.75) - Quantiles.quantile(lagsMs, 0.25))
+                .filter(lagsMs -> lagsMs.size() >= Quantiles.LEAST_MIDDLE_HALF)
+                .map(Quantiles::middleHalf)
                 .toList();
         return spreadsMs.isEmpty() ? Optional.empty() : Optional.of(Quantiles.median(spreadsMs));
     }

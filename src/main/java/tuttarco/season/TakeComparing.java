@@ -82,7 +82,7 @@ final class TakeComparing {
                 .toList();
     }
 
-    /** The first of them is the section's share. */
+    /** The section's figures, its share first where there is one; then the players', then the bars'. */
     private List<Tried> tried(Optional<Against> reference, List<PlayerBar> playerBars) {
         List<Optional<Tried>> tried = new ArrayList<>();
         if (reference.equals(Optional.of(Against.MARKING))) {
@@ -170,8 +170,8 @@ final class TakeComparing {
     }
 
     private Optional<Tried> lag(String player) {
-        OptionalDouble seenBefore = before.player(player).smallestMs();
-        OptionalDouble seenAfter = after.player(player).smallestMs();
+        OptionalDouble seenBefore = before.player(player).orElseThrow().smallestMs();
+        OptionalDouble seenAfter = after.player(player).orElseThrow().smallestMs();
         if (seenBefore.isEmpty() || seenAfter.isEmpty()) {
             return Optional.empty();
         }

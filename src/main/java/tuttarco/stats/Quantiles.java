@@ -6,6 +6,9 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 
 /** Sample quantiles, type 7 of Hyndman & Fan 1996 (Am. Stat. 50:361): linear between the ordered values. */
 public final class Quantiles {
+    /** Of fewer values there is no middle half. */
+    public static final int LEAST_MIDDLE_HALF = 4;
+
     private Quantiles() {}
 
     /**
@@ -15,6 +18,16 @@ public final class Quantiles {
      */
     public static double median(List<Double> values) {
         return quantile(values, 0.5);
+    }
+
+    /**
+     * Length of the range that holds the middle half of the values, in their unit; of fewer than {@link #LEAST_MIDDLE_HALF} it
+     * says nothing.
+     *
+     * @throws IllegalArgumentException if there are no values or one is not finite
+     */
+    public static double middleHalf(List<Double> values) {
+        return quantile(values, 0.75) - quantile(values, 0.25);
     }
 
     /**

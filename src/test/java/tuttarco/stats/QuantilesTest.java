@@ -31,4 +31,11 @@ class QuantilesTest {
         assertThrows(IllegalArgumentException.class, () -> Quantiles.quantile(List.of(1.0), Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> Quantiles.quantile(List.of(1.0), 1.01));
     }
+
+    /** Type 7: of 1 to 5 the quarters are 2 and 4; of 1, 2, 4, 8 they are 1.75 and 5. */
+    @Test
+    void middleHalfLiesBetweenTheQuarters() {
+        assertEquals(2, Quantiles.middleHalf(List.of(5.0, 1.0, 4.0, 2.0, 3.0)), 1e-12);
+        assertEquals(3.25, Quantiles.middleHalf(List.of(1.0, 2.0, 4.0, 8.0)), 1e-12);
+    }
 }
