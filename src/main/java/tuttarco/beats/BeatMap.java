@@ -102,6 +102,27 @@ public record BeatMap(List<Beat> beats, List<Run> runs) {
         return runOf(index).firstIndex() == index;
     }
 
+    /**
+     * A bar as it was played once.
+     *
+     * @param number as printed
+     * @param firstIndex index of its first beat; {@code lastIndex} of its last, inclusive
+     */
+    public record PlayedBar(String number, int firstIndex, int lastIndex) {}
+
+    /** The bars in the order played, a bar that goes on after a stop once more; together they hold every beat. */
+    public List<PlayedBar> bars() {
+        List<PlayedBar> bars = new ArrayList<>();
+        int first = 0;
+        for (int next = 1; next <= beats.size(); next++) {
+            if (next == beats.size() || beginsBar(next)) {
+                bars.add(new PlayedBar(beats.get(first).bar(), first, next - 1));
+                first = next;
+            }
+        }
+        return List.copyOf(bars);
+    }
+
     /** Whether a bar begins with beat number {@code index}, or goes on with it after a stop. */
     public boolean beginsBar(int index) {
         if (beginsRun(index)) {

@@ -1,9 +1,7 @@
 package tuttarco.chart;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 
 /**
@@ -25,16 +23,9 @@ public record BarRun(String bar, int firstIndex, int lastIndex) {
         if (!map.inBars()) {
             return strokes(map.beats().size());
         }
-        List<BarRun> runs = new ArrayList<>();
-        List<Beat> beats = map.beats();
-        int start = 0;
-        for (int i = 1; i <= beats.size(); i++) {
-            if (i == beats.size() || map.beginsBar(i)) {
-                runs.add(new BarRun(beats.get(start).bar(), start, i - 1));
-                start = i;
-            }
-        }
-        return List.copyOf(runs);
+        return map.bars().stream()
+                .map(b -> new BarRun(b.number(), b.firstIndex(), b.lastIndex()))
+                .toList();
     }
 
     private static List<BarRun> strokes(int count) {

@@ -1,6 +1,5 @@
 package tuttarco.compare;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tuttarco.beats.BeatMap;
@@ -12,15 +11,9 @@ final class BarAgreements {
     private BarAgreements() {}
 
     static List<BarAgreement> of(BeatMap beats, List<List<BeatReading>> readings, double level) {
-        List<BarAgreement> bars = new ArrayList<>();
-        int first = 0;
-        for (int next = 1; next <= beats.beats().size(); next++) {
-            if (next == beats.beats().size() || beats.beginsBar(next)) {
-                bars.add(bar(beats.beats().get(first).bar(), first, next - 1, readings, level));
-                first = next;
-            }
-        }
-        return bars;
+        return beats.bars().stream()
+                .map(bar -> bar(bar.number(), bar.firstIndex(), bar.lastIndex(), readings, level))
+                .toList();
     }
 
     private static BarAgreement bar(

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import tuttarco.beats.BeatMap;
 import tuttarco.sound.LevelCurve;
@@ -58,21 +57,17 @@ public final class Listening {
     }
 
     private static List<BarEvenness> bars(LevelCurve level, List<Measured> dips, BeatMap beats) {
-        int[] firsts = IntStream.range(0, beats.beats().size())
-                .filter(beats::beginsBar)
-                .toArray();
         NavigableMap<Double, List<Measured>> byTime =
                 dips.stream().collect(Collectors.groupingBy(Measured::timeS, TreeMap::new, Collectors.toList()));
         List<BarEvenness> bars = new ArrayList<>();
-        for (int i = 0; i < firsts.length; i++) {
-            int last = i + 1 < firsts.length ? firsts[i + 1] - 1 : beats.beats().size() - 1;
-            double startS = beats.beats().get(firsts[i]).timeS();
-            double endS = beats.endS(last);
+        for (BeatMap.PlayedBar bar : beats.bars()) {
+            double startS = beats.beats().get(bar.firstIndex()).timeS();
+            double endS = beats.endS(bar.lastIndex());
             double[] own = byTime.subMap(startS, endS).values().stream()
                     .flatMap(List::stream)
                     .mapToDouble(Measured::dipLu)
                     .toArray();
-            bars.add(bar(firsts[i], endS, level, own, beats));
+            bars.add(bar(bar.firstIndex(), endS, level, own, beats));
         }
         return bars;
     }

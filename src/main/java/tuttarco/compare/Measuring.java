@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import tuttarco.beats.Beat;
+import tuttarco.beats.BeatMap;
 import tuttarco.bow.BowDirection;
 import tuttarco.seats.Player;
 import tuttarco.stats.Agreement;
@@ -66,16 +66,16 @@ final class Measuring {
     }
 
     private List<Scope.InBar> bars() {
-        List<Scope.InBar> bars = new ArrayList<>();
-        int first = 0;
-        for (int next = 1; next <= beats(); next++) {
-            if (next == beats() || comparison.beats().beginsBar(next)) {
-                Beat beat = comparison.beats().beats().get(first);
-                bars.add(new Scope.InBar(beat.bar(), first, next - 1, beat.timeS()));
-                first = next;
-            }
-        }
-        return comparison.beats().inBars() ? bars : List.of();
+        BeatMap map = comparison.beats();
+        return !map.inBars()
+                ? List.of()
+                : map.bars().stream()
+                        .map(b -> new Scope.InBar(
+                                b.number(),
+                                b.firstIndex(),
+                                b.lastIndex(),
+                                map.beats().get(b.firstIndex()).timeS()))
+                        .toList();
     }
 
     /** Which way the bows went between two beats, inclusive. */

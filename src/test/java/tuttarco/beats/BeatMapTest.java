@@ -45,6 +45,12 @@ class BeatMapTest {
         assertEquals(
                 List.of(true, false, true, true, false),
                 IntStream.range(0, 5).mapToObj(STOPPED::beginsBar).toList());
+        assertEquals(
+                List.of(
+                        new BeatMap.PlayedBar("1", 0, 1),
+                        new BeatMap.PlayedBar("1", 2, 2),
+                        new BeatMap.PlayedBar("2", 3, 4)),
+                STOPPED.bars());
     }
 
     @Test
