@@ -67,6 +67,10 @@ class HouseTest {
             .definedBy("tuttarco.demo..")
             .layer("analysis")
             .definedBy("tuttarco.analysis..")
+            .layer("review")
+            .definedBy("tuttarco.review..")
+            .layer("window")
+            .definedBy("tuttarco.window..")
             .layer("cli")
             .definedBy("tuttarco.cli..")
             .whereLayer("bow")
@@ -122,6 +126,13 @@ class HouseTest {
             .whereLayer("demo")
             .mayOnlyAccessLayers(
                     "bow", "files", "video", "seats", "strokes", "score", "musicxml", "bowtext", "beats", "take")
+            .whereLayer("review")
+            .mayOnlyAccessLayers(
+                    "bow", "files", "seats", "strokes", "score", "beats", "take", "compare", "report", "analysis")
+            .whereLayer("window")
+            .mayOnlyAccessLayers(
+                    "bow", "files", "seats", "strokes", "score", "beats", "take", "compare", "chart", "report",
+                    "review")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();
 
@@ -168,8 +179,21 @@ class HouseTest {
             .resideInAnyPackage("org.bytedeco..");
 
     @ArchTest
-    static final ArchRule NO_WINDOWS_BELOW_A_REVIEW =
-            noClasses().should().dependOnClassesThat().resideInAPackage("javax.swing..");
+    static final ArchRule ONLY_THE_WINDOW_KNOWS_A_TOOLKIT = noClasses()
+            .that()
+            .resideOutsideOfPackage("tuttarco.window..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..");
+
+    /** What the window shows is computed elsewhere; see also what rooms it may use. */
+    @ArchTest
+    static final ArchRule A_REVIEW_COMPUTES_NOTHING = noClasses()
+            .that()
+            .resideInAnyPackage("tuttarco.review..", "tuttarco.window..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.apache.commons.math3..", "org.bytedeco..", "uk.me.berndporr..");
 
     @ArchTest
     static final ArchRule ONLY_THE_COMMAND_LINE_SPEAKS_TO_THE_SHELL = noClasses()

@@ -20,6 +20,7 @@ import tuttarco.files.Plain;
         versionProvider = Version.class,
         subcommands = {
             AnalyseCommand.class,
+            ReviewCommand.class,
             CompareCommand.class,
             BeatsCommand.class,
             SeatsCommand.class,
@@ -81,7 +82,7 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "Say what to do: analyse, compare, season, beats, seats, strokes, bowing, mark or demo");
+                "Say what to do: analyse, review, compare, season, beats, seats, strokes, bowing, mark or demo");
     }
 
     private static int misunderstood(ParameterException e, String[] args) {

@@ -1,0 +1,71 @@
+package tuttarco.cli;
+
+import java.awt.EventQueue;
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tuttarco.review.Background;
+import tuttarco.review.Draft;
+import tuttarco.review.Session;
+import tuttarco.review.TakeKeeping;
+import tuttarco.take.TakeFile;
+import tuttarco.window.ReviewWindow;
+import tuttarco.window.Theme;
+
+/** Opens the window. */
+@Command(
+        name = "review",
+        description = {
+            "Open the window: set up a take, read it, watch it with the readings on the picture, and correct them.",
+            "Everything is saved as you go."
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class)
+final class ReviewCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "TAKE or VIDEO",
+            arity = "0..1",
+            description = "What to open; it can be chosen there, too.")
+    private Optional<Path> opened;
+
+    @Option(names = "--night", description = "Dark, for a dark room.")
+    private boolean night;
+
+    @Override
+    public Integer call() throws Exception {
+        if (GraphicsEnvironment.isHeadless()) {
+            throw new ParameterException(
+                    spec.commandLine(), "The window needs a screen, and there is none here; use analyse instead");
+        }
+        Optional<Draft> draft = Optional.empty();
+        if (opened.isPresent()) {
+            Path file = opened.get();
+            draft = Optional.of(
+                    file.toString().endsWith(Draft.ENDING) ? Draft.of(TakeFile.read(file)) : Draft.ofVideo(file));
+        }
+        Optional<Draft> first = draft;
+        CountDownLatch closed = new CountDownLatch(1);
+        try (Background background = new Background(EventQueue::invokeLater)) {
+            Session session = new Session(background, new TakeKeeping());
+            EventQueue.invokeAndWait(() -> {
+                (night ? Theme.NIGHT : Theme.PAPER).apply();
+                ReviewWindow window = new ReviewWindow(session, closed::countDown);
+                first.ifPresent(session::open);
+                window.show();
+            });
+            closed.await();
+        }
+        return ExitCode.DONE.number();
+    }
+}

@@ -1,0 +1,96 @@
+package tuttarco.review;
+
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
+import tuttarco.analysis.NothingSeenException;
+import tuttarco.files.InputException;
+import tuttarco.files.OutputException;
+import tuttarco.files.Plain;
+
+/** Work that would keep the window waiting: done on threads of its own, its outcome told on the window's. */
+public final class Background implements AutoCloseable {
+    private final Executor window;
+    private final ExecutorService threads = Executors.newCachedThreadPool(work -> {
+        Thread thread = new Thread(work, "tuttarco-work");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    /**
+     * @param window runs what it is given on the window's thread, later, in the order given
+     */
+    public Background(Executor window) {
+        this.window = window;
+    }
+
+    /** Work that gives something, or fails with a sentence. */
+    @FunctionalInterface
+    public interface Work<T> {
+        T done() throws Exception;
+    }
+
+    /** Work that goes on; stopping it twice, or when it has ended, does nothing. */
+    @FunctionalInterface
+    public interface Going {
+        /** Stops it; nothing more is told of it. */
+        void stop();
+    }
+
+    /**
+     * Begins a piece of work and returns at once.
+     *
+     * @param done takes what it gave
+     * @param failed takes the sentence it failed with
+     */
+    public <T> Going run(Work<T> work, Consumer<T> done, Consumer<String> failed) {
+        AtomicBoolean stopped = new AtomicBoolean();
+        Future<?> running = threads.submit(() -> {
+            Runnable outcome = outcome(work, done, failed);
+            window.execute(() -> {
+                if (!stopped.get()) {
+                    outcome.run();
+                }
+            });
+        });
+        return () -> {
+            stopped.set(true);
+            running.cancel(true);
+        };
+    }
+
+    /** Runs something on the window's thread, later. */
+    public void tell(Runnable told) {
+        window.execute(told);
+    }
+
+    private static <T> Runnable outcome(Work<T> work, Consumer<T> done, Consumer<String> failed) {
+        try {
+            T given = work.done();
+            return () -> done.accept(given);
+        } catch (Exception e) {
+            String sentence = sentence(e);
+            return () -> failed.accept(sentence);
+        }
+    }
+
+    /** What went wrong, in one sentence. */
+    private static String sentence(Exception e) {
+        if (e instanceof InputException || e instanceof NothingSeenException || e instanceof OutputException) {
+            return Plain.line(e.getMessage());
+        }
+        if (e instanceof InterruptedException) {
+            return "This was stopped.";
+        }
+        return "Tuttarco itself went wrong (" + Plain.text(e.toString()) + "); please report it with what you did.";
+    }
+
+    /** Stops whatever still goes on. */
+    @Override
+    public void close() {
+        threads.shutdownNow();
+    }
+}

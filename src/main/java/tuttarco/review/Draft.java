@@ -1,0 +1,96 @@
+package tuttarco.review;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import tuttarco.files.Plain;
+import tuttarco.score.PartChoice;
+import tuttarco.seats.Player;
+import tuttarco.take.BeatsGiven;
+import tuttarco.take.Bowing;
+import tuttarco.take.Take;
+
+/**
+ * A take while it is set up: a take but for its players, of whom there may be none yet.
+ *
+ * @param file the take file it is saved in
+ */
+public record Draft(
+        Path file,
+        String title,
+        Path video,
+        List<Player> players,
+        Optional<Path> part,
+        PartChoice partChoice,
+        Optional<Path> over,
+        BeatsGiven beats,
+        Bowing bowing,
+        Optional<LocalDate> day) {
+    /** What take files end in. */
+    public static final String ENDING = ".take.json";
+
+    public Draft {
+        players = List.copyOf(players);
+    }
+
+    /** A video of which nothing is known yet; its take lies beside it and is called as it is. */
+    public static Draft ofVideo(Path video) {
+        Path real = video.toAbsolutePath().normalize();
+        String name = real.getFileName().toString();
+        int dot = name.lastIndexOf('.');
+        String title = dot > 0 ? name.substring(0, dot) : name;
+        return new Draft(
+                real.resolveSibling(title + ENDING),
+                Plain.text(title),
+                real,
+                List.of(),
+                Optional.empty(),
+                PartChoice.DEFAULT,
+                Optional.empty(),
+                new BeatsGiven.Missing(),
+                Bowing.UNIFIED,
+                Optional.empty());
+    }
+
+    public static Draft of(Take take) {
+        return new Draft(
+                take.file().toAbsolutePath().normalize(),
+                take.title(),
+                take.video(),
+                take.players(),
+                take.part(),
+                take.partChoice(),
+                take.over(),
+                take.beats(),
+                take.bowing(),
+                take.day());
+    }
+
+    /**
+     * The take it makes, empty while nobody sits in it.
+     *
+     * @throws IllegalArgumentException if two players lead or bear one label
+     */
+    public Optional<Take> take() {
+        return players.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Take(file, title, video, players, part, partChoice, over, beats, bowing, day));
+    }
+
+    public Draft withPlayers(List<Player> others) {
+        return new Draft(file, title, video, others, part, partChoice, over, beats, bowing, day);
+    }
+
+    public Draft withPart(Optional<Path> other, PartChoice choice, Optional<Path> written) {
+        return new Draft(file, title, video, players, other, choice, written, beats, bowing, day);
+    }
+
+    public Draft withBeats(BeatsGiven others) {
+        return new Draft(file, title, video, players, part, partChoice, over, others, bowing, day);
+    }
+
+    public Draft withBowing(Bowing other) {
+        return new Draft(file, title, video, players, part, partChoice, over, beats, other, day);
+    }
+}

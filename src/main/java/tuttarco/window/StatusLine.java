@@ -1,0 +1,36 @@
+package tuttarco.window;
+
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import tuttarco.review.Message;
+import tuttarco.review.Session;
+
+/** What the user is told, at the foot of the window. */
+final class StatusLine extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final JLabel sentence = new JLabel(" ");
+
+    StatusLine(Session session) {
+        super(new MigLayout("insets 6 16 8 16, fillx", "[grow]", ""));
+        sentence.setName("message");
+        add(sentence, "growx, wmin 0");
+        session.onMessage().add(() -> show(session.message()));
+    }
+
+    /** Trouble is told by a word, so that nobody needs its colour. */
+    private void show(Message message) {
+        boolean trouble = message.kind() == Message.Kind.TROUBLE;
+        String text = trouble ? "Please note: " + message.sentence() : message.sentence();
+        // a text field of Swing reads what begins with <html> as a page
+        sentence.putClientProperty("html.disable", true);
+        sentence.setText(text.isEmpty() ? " " : text);
+        sentence.setToolTipText(null);
+        sentence.setForeground(
+                trouble
+                        ? Theme.worn().palette().accent()
+                        : Theme.worn().palette().ink());
+        sentence.getAccessibleContext().setAccessibleName(text);
+    }
+}

@@ -1,0 +1,53 @@
+package tuttarco.window;
+
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.function.IntConsumer;
+import javax.swing.AbstractAction;
+import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import tuttarco.chart.Type;
+
+/** The steps in a row, numbered; Control and the number goes to one. */
+final class StepRow extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    StepRow(List<Step> steps, IntConsumer chosen) {
+        super(new MigLayout("insets 8 12 8 12, gap 4", "", ""));
+        setName("steps");
+        getAccessibleContext().setAccessibleName("Steps of the work");
+        ButtonGroup group = new ButtonGroup();
+        for (int i = 0; i < steps.size(); i++) {
+            int index = i;
+            JToggleButton button =
+                    new JToggleButton((i + 1) + "  " + steps.get(i).title());
+            button.setName("step-" + steps.get(i).key());
+            button.setFont(Type.body());
+            button.setToolTipText("Control " + (i + 1));
+            button.getAccessibleContext()
+                    .setAccessibleName("Step " + (i + 1) + ", " + steps.get(i).title());
+            button.addActionListener(e -> chosen.accept(index));
+            group.add(button);
+            add(button);
+            getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
+                    .put(KeyStroke.getKeyStroke(KeyEvent.VK_1 + i, InputEvent.CTRL_DOWN_MASK), "step-" + i);
+            getActionMap().put("step-" + i, new AbstractAction() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public void actionPerformed(java.awt.event.ActionEvent e) {
+                    chosen.accept(index);
+                }
+            });
+        }
+    }
+
+    void choose(int index) {
+        ((JToggleButton) getComponent(index)).setSelected(true);
+    }
+}

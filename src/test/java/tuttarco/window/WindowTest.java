@@ -1,0 +1,98 @@
+package tuttarco.window;
+
+import java.awt.Dimension;
+import java.awt.EventQueue;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import javax.swing.JFrame;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.fixture.FrameFixture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import tuttarco.review.Background;
+import tuttarco.review.Session;
+import tuttarco.review.TakeKeeping;
+
+/** A window under test, and pictures of it. Components are found by their names. */
+@NeedsScreen
+abstract class WindowTest {
+    /** Where the pictures go that a test takes, for somebody to look at. */
+    private static final Path PICTURES = Path.of("target", "window-pictures");
+
+    private Robot robot;
+    private Background background;
+    private Session session;
+    private FrameFixture window;
+
+    @BeforeEach
+    final void openWindow() {
+        FailOnThreadViolationRepaintManager.install();
+        robot = BasicRobot.robotWithNewAwtHierarchy();
+        background = new Background(EventQueue::invokeLater);
+        JFrame frame = GuiActionRunner.execute(() -> {
+            Theme.PAPER.apply();
+            session = new Session(background, new TakeKeeping());
+            return new ReviewWindow(session, () -> {}).frame();
+        });
+        window = new FrameFixture(robot, frame);
+        window.show(frame.getSize());
+    }
+
+    @AfterEach
+    final void closeWindow() {
+        window.cleanUp();
+        background.close();
+    }
+
+    final FrameFixture window() {
+        return window;
+    }
+
+    final Session session() {
+        return session;
+    }
+
+    final Robot robot() {
+        return robot;
+    }
+
+    /** Presses a key while another is held, wherever the focus is. */
+    final void press(int held, int key) {
+        robot.pressKey(held);
+        robot.pressAndReleaseKeys(key);
+        robot.releaseKey(held);
+        robot.waitForIdle();
+    }
+
+    /** Takes a picture of the window in a theme and a size, as {@code NAME-paper-1340x710.png}. */
+    final Path picture(String name, Theme theme, Dimension size) {
+        BufferedImage picture = GuiActionRunner.execute(() -> {
+            JFrame frame = (JFrame) window.target();
+            theme.apply();
+            frame.setSize(size);
+            frame.validate();
+            BufferedImage drawn = new BufferedImage(frame.getWidth(), frame.getHeight(), BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = drawn.createGraphics();
+            frame.printAll(g);
+            g.dispose();
+            return drawn;
+        });
+        Path file = PICTURES.resolve(name + "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + "-" + size.width
+                + "x" + size.height + ".png");
+        try {
+            Files.createDirectories(PICTURES);
+            ImageIO.write(picture, "png", file.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return file;
+    }
+}
