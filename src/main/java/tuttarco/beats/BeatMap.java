@@ -2,6 +2,7 @@ package tuttarco.beats;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where the beats lie in the recording, in time order, strictly increasing.
@@ -74,6 +75,26 @@ public record BeatMap(List<Beat> beats, List<Run> runs) {
             }
         }
         return runs.get(low);
+    }
+
+    /** The last beat that begins at a time, seconds, or before it; empty before the first one. */
+    public Optional<Integer> lastBegun(double timeS) {
+        int low = 0;
+        int high = beats.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (beats.get(middle).timeS() <= timeS) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low == 0 ? Optional.empty() : Optional.of(low - 1);
+    }
+
+    /** The beat that lasts at a time, seconds; empty before the first one, after the last one and where the playing stopped. */
+    public Optional<Integer> indexAt(double timeS) {
+        return lastBegun(timeS).filter(beat -> timeS < endS(beat));
     }
 
     /** When beat number {@code index} ends, seconds: where the next of its run begins, or as {@link #endS(Run)} says. */

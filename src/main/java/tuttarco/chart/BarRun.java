@@ -18,6 +18,11 @@ public record BarRun(String bar, int firstIndex, int lastIndex) {
         return lastIndex - firstIndex + 1;
     }
 
+    /** Whether a beat, counted from 0, carries the lesser stress in the middle of a bar of four or six (common practice). */
+    public boolean strong(int beatFromZero) {
+        return (beatCount() == 4 || beatCount() == 6) && beatFromZero == beatCount() / 2;
+    }
+
     /** The runs in the order played. */
     public static List<BarRun> of(BeatMap map) {
         if (!map.inBars()) {

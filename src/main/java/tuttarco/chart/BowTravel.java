@@ -12,7 +12,7 @@ import tuttarco.tracks.ArmTrack;
  * <p>The sum forgets with a time constant of {@value #FORGET_S} s, so that small errors of the speed don't carry the
  * curve off the chart. It shows movement, not the absolute place on the bow.
  */
-final class BowTravel {
+public final class BowTravel {
     /** Longer than a slow whole bow, shorter than a row of the chart (chosen on rendered scenes). */
     static final double FORGET_S = 6;
 
@@ -28,11 +28,12 @@ final class BowTravel {
      * @param travel shoulder widths towards the tip
      * @param error standard deviation of {@code travel} from the noise of the speed alone, same unit
      */
-    record Point(double timeS, double travel, double error) {}
+    public record Point(double timeS, double travel, double error) {}
 
     private BowTravel() {}
 
-    static List<List<Point>> of(ArmTrack track) {
+    /** The stretches of a track's curve, in time order. */
+    public static List<List<Point>> of(ArmTrack track) {
         List<List<Point>> stretches = new ArrayList<>();
         List<ArmSample.Seen> seen = new ArrayList<>();
         for (ArmSample sample : track.samples()) {

@@ -7,12 +7,13 @@ import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Verdict;
 
 /**
- * What stands in one cell of the section chart.
+ * What stands in one cell of a section by beat: how a player's bow went, and how that is to what it is compared with.
  *
  * @param direction empty where none is claimed
  */
-record Cell(State state, Optional<BowDirection> direction) {
-    enum State {
+public record Cell(State state, Optional<BowDirection> direction) {
+    /** How a cell is drawn; each differs from the others in shape. */
+    public enum State {
         /** Nothing to compare with, but a direction to show: the marking itself, or the leader. */
         SHOWN,
         WITH,
@@ -22,17 +23,18 @@ record Cell(State state, Optional<BowDirection> direction) {
         EMPTY
     }
 
-    static Cell marked(BeatReading reading) {
+    public static Cell marked(BeatReading reading) {
         return new Cell(reading.marked().isPresent() ? State.SHOWN : State.EMPTY, reading.marked());
     }
 
-    static Cell played(BeatReading reading, Against reference) {
+    /** What a player did, beside the marking or the leader. */
+    public static Cell played(BeatReading reading, Against reference) {
         Verdict verdict = reference == Against.MARKING ? reading.verdict() : reading.leaderVerdict();
         return new Cell(state(verdict), reading.played().direction());
     }
 
     /** The leader's own way, which the others are compared with. */
-    static Cell led(BeatReading reading) {
+    public static Cell led(BeatReading reading) {
         return new Cell(shown(reading), reading.played().direction());
     }
 
@@ -56,7 +58,7 @@ record Cell(State state, Optional<BowDirection> direction) {
     }
 
     /** In words, for the table: {@code down, with}. */
-    String spoken() {
+    public String spoken() {
         String played = direction.map(BowDirection::word).orElse("");
         return switch (state) {
             case SHOWN -> played;

@@ -8,8 +8,8 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import tuttarco.bow.BowDirection;
 
-/** Collects the cells of one system and draws them, all of one kind in one path, so that files stay small. */
-final class CellPen {
+/** Collects cells and draws them, all of one kind in one path, so that files stay small. */
+public final class CellPen {
     /** Sign height as a part of the smaller cell side; signs breathe as in print (chosen on rendered charts). */
     private static final double SIGN = 0.5;
 
@@ -27,7 +27,7 @@ final class CellPen {
     private final Path2D outlines = new Path2D.Double();
     private final Path2D dashes = new Path2D.Double();
 
-    void add(Cell cell, Rectangle2D box) {
+    public void add(Cell cell, Rectangle2D box) {
         double signPx = SIGN * Math.min(box.getWidth(), box.getHeight());
         switch (cell.state()) {
             case SHOWN -> append(shownSigns, cell, box, signPx, THIN * 1.3);
@@ -60,7 +60,10 @@ final class CellPen {
     }
 
     void draw(Graphics2D g) {
-        Palette palette = Look.PALETTE;
+        draw(g, Look.PALETTE);
+    }
+
+    public void draw(Graphics2D g, Palette palette) {
         g.setPaint(palette.shade());
         g.fill(shade);
         g.setPaint(palette.against());

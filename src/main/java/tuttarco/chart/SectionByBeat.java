@@ -2,14 +2,11 @@ package tuttarco.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jfree.chart.JFreeChart;
 import tuttarco.beats.Beat;
-import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Divergence.Against;
-import tuttarco.compare.Verdict;
 import tuttarco.take.Bowing;
 
 /** The section by beat: players by beats, beside the marking or the leader. */
@@ -20,37 +17,15 @@ public final class SectionByBeat implements Chart {
     private final Comparison comparison;
     private final Against reference;
     private final Bowing bowing;
-    private final List<SectionPlot.Row> rows;
+    private final List<CellRow> rows;
     private final Systems systems;
 
     public SectionByBeat(Comparison comparison, Against reference, Bowing bowing) {
         this.comparison = comparison;
         this.reference = reference;
         this.bowing = bowing;
-        this.rows = rows(comparison, reference);
+        this.rows = CellRow.of(comparison, reference);
         this.systems = Systems.of(comparison.beats(), comparison.players().size(), rows.size());
-    }
-
-    private static List<SectionPlot.Row> rows(Comparison comparison, Against reference) {
-        List<SectionPlot.Row> rows = new ArrayList<>();
-        if (reference == Against.MARKING) {
-            List<BeatReading> any = comparison.beatReadings().get(0);
-            rows.add(new SectionPlot.Row(
-                    Optional.empty(), any.stream().map(Cell::marked).toList()));
-        }
-        for (int p = 0; p < comparison.players().size(); p++) {
-            List<Cell> cells = comparison.beatReadings().get(p).stream()
-                    .map(r -> leads(comparison, reference, r) ? Cell.led(r) : Cell.played(r, reference))
-                    .toList();
-            rows.add(new SectionPlot.Row(Optional.of(comparison.players().get(p)), cells));
-        }
-        return List.copyOf(rows);
-    }
-
-    /** Where the part rests nobody leads: a bow set anew there is no stroke to go by. */
-    private static boolean leads(Comparison comparison, Against reference, BeatReading reading) {
-        boolean rests = comparison.marked() && reading.verdict() == Verdict.REST;
-        return reference == Against.LEADER && reading.player().leader() && !rests;
     }
 
     @Override
@@ -123,7 +98,7 @@ public final class SectionByBeat implements Chart {
             String number = Integer.toString(beat.beat());
             String time = Words.clock(beat.timeS());
             line.addAll(inBars ? List.of(beat.bar(), number, time) : List.of(number, time));
-            for (SectionPlot.Row row : rows) {
+            for (CellRow row : rows) {
                 line.add(row.cells().get(i).spoken());
             }
             lines.add(line);

@@ -19,23 +19,11 @@ import tuttarco.seats.Player;
 final class SectionPlot extends Plot {
     static final int KEY_PX = 28;
 
-    /**
-     * One row of every system.
-     *
-     * @param player empty for the marked row
-     * @param cells one a beat of the map
-     */
-    record Row(Optional<Player> player, List<Cell> cells) {
-        String name() {
-            return player.map(p -> Words.plain(p.label())).orElse("Marked");
-        }
-    }
-
-    private final transient List<Row> rows;
+    private final transient List<CellRow> rows;
     private final transient Systems systems;
     private final transient BeatMap beats;
 
-    SectionPlot(List<Row> rows, Systems systems, BeatMap beats) {
+    SectionPlot(List<CellRow> rows, Systems systems, BeatMap beats) {
         this.rows = List.copyOf(rows);
         this.systems = systems;
         this.beats = beats;
@@ -97,9 +85,9 @@ final class SectionPlot extends Plot {
         boolean large = systems.cellHeightPx() < 22;
         Font names = Look.regular(large ? Look.SMALL_PX : Look.BODY_PX);
         for (int r = 0; r < rows.size(); r++) {
-            Row row = rows.get(r);
+            CellRow row = rows.get(r);
             double y = y0 + r * systems.cellHeightPx();
-            boolean newDesk = r > 0 && startsDesk(rows.get(r - 1), row);
+            boolean newDesk = r > 0 && row.beginsDeskAfter(rows.get(r - 1));
             g.setPaint(newDesk || r == 0 ? Look.PALETTE.secondary() : Look.PALETTE.rule());
             g.setStroke(Look.HAIRLINE);
             g.draw(new Line2D.Double(newDesk ? left : x0, y, x1, y));
@@ -110,12 +98,7 @@ final class SectionPlot extends Plot {
         g.draw(new Line2D.Double(x0, bottom, x1, bottom));
     }
 
-    private static boolean startsDesk(Row before, Row row) {
-        return before.player().map(Player::desk).orElse(0)
-                < row.player().map(Player::desk).orElse(0);
-    }
-
-    private static void drawName(Graphics2D g, Row row, Font font, double left, double x0, double middle) {
+    private static void drawName(Graphics2D g, CellRow row, Font font, double left, double x0, double middle) {
         boolean leads = row.player().filter(Player::leader).isPresent();
         double right = x0 - 2 * Look.STEP_PX;
         g.setPaint(row.player().isPresent() ? Look.PALETTE.ink() : Look.PALETTE.secondary());
@@ -138,7 +121,7 @@ final class SectionPlot extends Plot {
             Look.textStartingAt(
                     g, bar.bar(), Look.semibold(Look.SMALL_PX), x + 2, y0 - Systems.BAR_NUMBERS_PX / 2.0 + 1);
             for (int b = 0; b < bar.beatCount(); b++) {
-                Path2D lines = b == 0 ? barLines : strong(b, bar.beatCount()) ? halves : beats;
+                Path2D lines = b == 0 ? barLines : bar.strong(b) ? halves : beats;
                 lines.append(new Line2D.Double(x, y0, x, bottom), false);
                 x += systems.cellWidthPx();
             }
@@ -153,11 +136,6 @@ final class SectionPlot extends Plot {
         g.setPaint(colour);
         g.setStroke(stroke);
         g.draw(path);
-    }
-
-    /** The middle of a bar of four or six beats carries a lesser stress (common practice). */
-    private static boolean strong(int beatFromZero, int beats) {
-        return (beats == 4 || beats == 6) && beatFromZero == beats / 2;
     }
 
     private static void drawKey(Graphics2D g, double left, double middle) {

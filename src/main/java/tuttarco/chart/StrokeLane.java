@@ -1,9 +1,7 @@
 package tuttarco.chart;
 
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
@@ -12,23 +10,13 @@ import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
-import tuttarco.bow.BowDirection;
 import tuttarco.stats.Interval;
 import tuttarco.strokes.Stroke;
-import tuttarco.strokes.StrokeKind;
 
 /** The head of a row of the bow chart: bar numbers, and below them the strokes with their signs. */
 final class StrokeLane extends AbstractXYAnnotation {
     static final int BAR_NUMBERS_PX = 18;
     static final int LANE_PX = 24;
-
-    /** Below this width a stroke's sign is left out; its shade still shows it. */
-    private static final double LEAST_SIGN_PX = 9;
-
-    private static final double SIGN_PX = 11;
-    private static final double THIN = 0.12;
-    private static final double HEAVY = 0.24;
-    private static final double TREMOLO = 0.16;
 
     private final transient List<Stroke> strokes;
     private final transient List<Interval> againstS;
@@ -53,16 +41,15 @@ final class StrokeLane extends AbstractXYAnnotation {
         RowTime time = new RowTime(timeAxis, area, plot.getDomainAxisEdge());
         double top = area.getMinY() + BAR_NUMBERS_PX;
         drawBarNumbers(g, area, time);
-        Pens pens = new Pens();
+        StrokePen pen = new StrokePen();
         for (Interval span : againstS) {
-            time.span(span.low(), span.high(), top + 1, LANE_PX - 2)
-                    .ifPresent(box -> pens.againstFills.append(CellPen.bevelled(box), false));
+            time.span(span.low(), span.high(), top + 1, LANE_PX - 2).ifPresent(pen::addAgainst);
         }
         for (Stroke stroke : strokes) {
             time.span(stroke.startS(), stroke.endS(), top + 1, LANE_PX - 2)
-                    .ifPresent(box -> pens.add(stroke, against(stroke), box));
+                    .ifPresent(box -> pen.add(stroke.kind(), against(stroke), box));
         }
-        pens.draw(g);
+        pen.draw(g, Look.PALETTE);
         g.setPaint(Look.PALETTE.secondary());
         g.setStroke(Look.HAIRLINE);
         double endPx = strokes.isEmpty()
@@ -90,64 +77,5 @@ final class StrokeLane extends AbstractXYAnnotation {
     private boolean against(Stroke stroke) {
         double middleS = (stroke.startS() + stroke.endS()) / 2;
         return againstS.stream().anyMatch(s -> s.low() <= middleS && middleS < s.high());
-    }
-
-    /** Collects the strokes of a row and draws them, all of one kind in one path, as {@link CellPen} does. */
-    private static final class Pens {
-        private final Path2D againstFills = new Path2D.Double();
-        private final Path2D shades = new Path2D.Double();
-        private final Path2D ends = new Path2D.Double();
-        private final Path2D dotted = new Path2D.Double();
-        private final Path2D dashes = new Path2D.Double();
-        private final Path2D tremolos = new Path2D.Double();
-        private final Path2D signs = new Path2D.Double();
-        private final Path2D againstSigns = new Path2D.Double();
-
-        void add(Stroke stroke, boolean against, Rectangle2D box) {
-            double x = box.getCenterX();
-            double y = box.getCenterY();
-            double sizePx = Math.min(SIGN_PX, box.getWidth() - 2);
-            if (stroke.kind() == StrokeKind.UNSURE && box.getWidth() > 4) {
-                dotted.append(
-                        new Rectangle2D.Double(
-                                box.getX() + 1.5, box.getY() + 1, box.getWidth() - 3, box.getHeight() - 2),
-                        false);
-            } else if (stroke.kind() == StrokeKind.UNSEEN) {
-                dashes.append(new Rectangle2D.Double(x - 4, y - 0.6, 8, 1.2), false);
-            } else if (stroke.kind() == StrokeKind.TREMOLO && box.getWidth() >= LEAST_SIGN_PX) {
-                tremolos.append(BowSigns.tremolo(x, y, sizePx, sizePx * TREMOLO), false);
-            }
-            stroke.kind().direction().ifPresent(d -> {
-                if (!against && d == BowDirection.DOWN) {
-                    shades.append(box, false);
-                }
-                if (box.getWidth() >= LEAST_SIGN_PX) {
-                    double weightPx = Math.max(1.2, sizePx * (against ? HEAVY : THIN));
-                    (against ? againstSigns : signs).append(BowSigns.of(d, x, y, sizePx, weightPx), false);
-                }
-            });
-            ends.append(new Line2D.Double(box.getMaxX(), box.getMinY(), box.getMaxX(), box.getMaxY()), false);
-        }
-
-        void draw(Graphics2D g) {
-            Palette palette = Look.PALETTE;
-            fill(g, palette.against(), againstFills);
-            fill(g, palette.shade(), shades);
-            g.setPaint(palette.rule());
-            g.setStroke(Look.HAIRLINE);
-            g.draw(ends);
-            g.setPaint(palette.secondary());
-            g.setStroke(Look.DOTTED);
-            g.draw(dotted);
-            fill(g, palette.secondary(), dashes);
-            fill(g, palette.ink(), tremolos);
-            fill(g, palette.with(), signs);
-            fill(g, palette.heavy(), againstSigns);
-        }
-
-        private static void fill(Graphics2D g, Color colour, Path2D path) {
-            g.setPaint(colour);
-            g.fill(path);
-        }
     }
 }

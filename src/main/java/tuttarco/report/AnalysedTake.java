@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tuttarco.compare.Comparison;
+import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Evenness;
 import tuttarco.compare.Togetherness;
 import tuttarco.compare.Unity;
@@ -41,6 +42,11 @@ public record AnalysedTake(
         Map<String, String> settings,
         String programVersion,
         List<String> notes) {
+    /** What the section is first compared with: the marking, or the leader where nothing is marked. */
+    public Against reference() {
+        return part.isPresent() ? Against.MARKING : Against.LEADER;
+    }
+
     /** When it was played: as the take says, or else the day the clip was made where that was. */
     public Optional<LocalDate> day(ZoneId zone) {
         return take.day().or(() -> clip.made().map(made -> LocalDate.ofInstant(made, zone)));

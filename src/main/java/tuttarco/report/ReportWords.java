@@ -34,7 +34,7 @@ final class ReportWords {
     ReportWords(AnalysedTake take) {
         this.take = take;
         this.comparison = take.comparison();
-        this.reference = TakeCharts.reference(take);
+        this.reference = take.reference();
         this.other = reference == Against.MARKING ? "the marking" : "the leader";
         this.free = take.take().bowing() == Bowing.FREE;
         this.unit = Words.unit(comparison.beats());

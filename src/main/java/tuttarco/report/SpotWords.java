@@ -24,20 +24,20 @@ import tuttarco.seats.Place;
 import tuttarco.seats.Player;
 
 /** Spots in the words of a rehearsal. */
-final class SpotWords {
+public final class SpotWords {
     private static final double MOST_SURE = 0.99;
 
     private final Comparison comparison;
     private final BeatMap beats;
 
-    SpotWords(Comparison comparison) {
+    public SpotWords(Comparison comparison) {
         this.comparison = comparison;
         this.beats = comparison.beats();
     }
 
     /** The spots in the order to rehearse them. */
     List<ReportModel.Spot> inOrder() {
-        return RehearsalList.of(comparison).stream().map(this::spot).toList();
+        return RehearsalList.of(comparison).stream().map(this::told).toList();
     }
 
     /** One player's stretches in the order played. */
@@ -49,11 +49,12 @@ final class SpotWords {
                         d.departures().stream()
                                 .filter(o -> o.player().equals(player))
                                 .toList()))
-                .map(this::spot)
+                .map(this::told)
                 .toList();
     }
 
-    private ReportModel.Spot spot(Spot spot) {
+    /** A spot as the report tells it. */
+    public ReportModel.Spot told(Spot spot) {
         Beat first = beats.beats().get(spot.firstIndex());
         List<String> what = new ArrayList<>();
         what.add(did(spot));

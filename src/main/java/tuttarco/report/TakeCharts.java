@@ -29,11 +29,6 @@ import tuttarco.tracks.ArmTrack;
 final class TakeCharts {
     private TakeCharts() {}
 
-    /** What the section is first compared with: the marking, or the leader where nothing is marked. */
-    static Against reference(AnalysedTake take) {
-        return take.part().isPresent() ? Against.MARKING : Against.LEADER;
-    }
-
     /** All but the players' own. */
     static List<Chart> all(AnalysedTake take) {
         return Stream.of(ofSection(take), ofTiming(take), ofSharing(take))
@@ -94,6 +89,6 @@ final class TakeCharts {
                 take.readings().stream().filter(r -> r.player().equals(player)).findFirst();
         int number = comparison.players().indexOf(player) + 1;
         return track.flatMap(t -> reading.map(r -> new BowMotion(
-                number, t, r, comparison.beats(), Spots.of(player, comparison.divergences(), reference(take)))));
+                number, t, r, comparison.beats(), Spots.of(player, comparison.divergences(), take.reference()))));
     }
 }

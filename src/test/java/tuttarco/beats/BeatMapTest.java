@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tuttarco.files.InputException;
@@ -38,6 +39,20 @@ class BeatMapTest {
         assertTrue(STOPPED.stopped(9.9));
         assertFalse(STOPPED.stopped(10));
         assertFalse(STOPPED.stopped(99));
+    }
+
+    @Test
+    void aBeatLastsUntilTheNextAndNoneWhileThePlayingStops() {
+        assertEquals(Optional.empty(), STOPPED.indexAt(-0.001));
+        assertEquals(Optional.of(0), STOPPED.indexAt(0));
+        assertEquals(Optional.of(0), STOPPED.indexAt(0.999));
+        assertEquals(Optional.of(1), STOPPED.indexAt(1.999));
+        assertEquals(Optional.empty(), STOPPED.indexAt(2));
+        assertEquals(Optional.of(1), STOPPED.lastBegun(2));
+        assertEquals(Optional.of(4), STOPPED.indexAt(11.499));
+        assertEquals(Optional.empty(), STOPPED.indexAt(11.5));
+        assertEquals(Optional.of(4), STOPPED.lastBegun(99));
+        assertEquals(Optional.empty(), STOPPED.lastBegun(-1));
     }
 
     @Test
