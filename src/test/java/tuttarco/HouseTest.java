@@ -53,6 +53,8 @@ class HouseTest {
             .definedBy("tuttarco.align..")
             .layer("take")
             .definedBy("tuttarco.take..")
+            .layer("corrections")
+            .definedBy("tuttarco.corrections..")
             .layer("compare")
             .definedBy("tuttarco.compare..")
             .layer("season")
@@ -109,6 +111,8 @@ class HouseTest {
             .mayOnlyAccessLayers("files", "video", "score", "beats")
             .whereLayer("take")
             .mayOnlyAccessLayers("bow", "files", "score", "seats", "beats")
+            .whereLayer("corrections")
+            .mayOnlyAccessLayers("files", "seats", "strokes", "beats", "take")
             .whereLayer("compare")
             .mayOnlyAccessLayers("bow", "signal", "sound", "stats", "seats", "strokes", "score", "beats")
             .whereLayer("season")
@@ -119,8 +123,20 @@ class HouseTest {
                     "season")
             .whereLayer("report")
             .mayOnlyAccessLayers(
-                    "bow", "files", "stats", "video", "seats", "tracks", "strokes", "score", "beats", "take", "compare",
-                    "season", "chart")
+                    "bow",
+                    "files",
+                    "stats",
+                    "video",
+                    "seats",
+                    "tracks",
+                    "strokes",
+                    "score",
+                    "beats",
+                    "take",
+                    "corrections",
+                    "compare",
+                    "season",
+                    "chart")
             .whereLayer("mark")
             .mayOnlyAccessLayers("bow", "score", "musicxml", "beats", "compare", "chart")
             .whereLayer("demo")
@@ -128,10 +144,30 @@ class HouseTest {
                     "bow", "files", "video", "seats", "strokes", "score", "musicxml", "bowtext", "beats", "take")
             .whereLayer("review")
             .mayOnlyAccessLayers(
-                    "bow", "files", "seats", "strokes", "score", "beats", "take", "compare", "report", "analysis")
+                    "bow",
+                    "files",
+                    "seats",
+                    "strokes",
+                    "score",
+                    "beats",
+                    "take",
+                    "corrections",
+                    "compare",
+                    "report",
+                    "analysis")
             .whereLayer("window")
             .mayOnlyAccessLayers(
-                    "bow", "files", "seats", "strokes", "score", "beats", "take", "compare", "chart", "report",
+                    "bow",
+                    "files",
+                    "seats",
+                    "strokes",
+                    "score",
+                    "beats",
+                    "take",
+                    "corrections",
+                    "compare",
+                    "chart",
+                    "report",
                     "review")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();

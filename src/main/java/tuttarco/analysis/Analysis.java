@@ -17,6 +17,7 @@ import tuttarco.compare.Comparison;
 import tuttarco.compare.Listening;
 import tuttarco.compare.Togetherness;
 import tuttarco.compare.UnityByShifts;
+import tuttarco.corrections.CorrectionLog;
 import tuttarco.files.Cache;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -68,6 +69,33 @@ public final class Analysis {
     public AnalysedTake of(Path takeFile, SectionReader.Progress progress)
             throws InputException, NothingSeenException, InterruptedException {
         Take take = TakeFile.read(takeFile);
+        return judged(read(take, progress), CorrectionLog.of(takeFile));
+    }
+
+    /**
+     * Reads a take from picture, sound and part: what takes long. The arms' tracks are kept, so that another time is quicker.
+     *
+     * @throws InputException if a file the take names can't be read or is not valid
+     * @throws NothingSeenException if nothing could be read from the picture
+     * @throws InterruptedException if the thread was interrupted
+     */
+    public TakeReading read(Take take, SectionReader.Progress progress)
+            throws InputException, NothingSeenException, InterruptedException {
+        throw new UnsupportedOperationException();
+    }
+
+    /**
+     * Lays the corrections over what was read and judges that: what is quick.
+     *
+     * @throws InputException if the part and the beats don't fit
+     * @throws NothingSeenException if there is nothing left to compare with
+     */
+    public AnalysedTake judged(TakeReading reading, CorrectionLog log) throws InputException, NothingSeenException {
+        throw new UnsupportedOperationException();
+    }
+
+    private AnalysedTake old(Take take, SectionReader.Progress progress)
+            throws InputException, NothingSeenException, InterruptedException {
         Optional<Part> part = TakeParts.part(take);
         Optional<BeatSource.Told> told = TakeParts.beatsUnlessLed(take, part);
         Optional<BeatMap> listed = told.map(BeatSource.Told::beats);

@@ -12,7 +12,7 @@ import tuttarco.video.SoundTrack;
  * @param curve empty where the clip has no sound that can be read
  * @param trouble what to tell the reader if the sound is damaged; a sentence
  */
-record HeardLevel(Optional<LevelCurve> curve, Optional<String> trouble) {
+public record HeardLevel(Optional<LevelCurve> curve, Optional<String> trouble) {
     /** Samples read at a time: about a fifth of a second. */
     private static final int BLOCK = 4096;
 

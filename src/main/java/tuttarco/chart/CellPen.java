@@ -55,7 +55,7 @@ public final class CellPen {
                         new Rectangle2D.Double(
                                 box.getCenterX() - signPx / 3, box.getCenterY() - 0.6, signPx / 1.5, 1.2),
                         false);
-            case EMPTY -> {}
+            case ABSENT, EMPTY -> {}
         }
     }
 

@@ -157,7 +157,7 @@ final class SectionPlot extends Plot {
     private static List<Optional<BowDirection>> shown(Cell.State state) {
         return switch (state) {
             case UNSURE -> List.of(Optional.of(BowDirection.DOWN), Optional.of(BowDirection.UP), Optional.empty());
-            case UNSEEN -> List.of(Optional.empty());
+            case UNSEEN, ABSENT -> List.of(Optional.empty());
             default -> List.of(Optional.of(BowDirection.DOWN), Optional.of(BowDirection.UP));
         };
     }
@@ -168,6 +168,7 @@ final class SectionPlot extends Plot {
             case AGAINST -> "against";
             case UNSURE -> "unsure; ? of which way";
             case UNSEEN -> "not seen";
+            case ABSENT -> "absent";
             case SHOWN, EMPTY -> "";
         };
     }

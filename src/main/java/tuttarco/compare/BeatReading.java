@@ -4,6 +4,7 @@ import java.util.Optional;
 import tuttarco.beats.Beat;
 import tuttarco.bow.BowDirection;
 import tuttarco.seats.Player;
+import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
 /**
@@ -15,6 +16,7 @@ import tuttarco.strokes.StrokeKind;
  *     of the beat. A constant delay to the marking is taken off
  * @param confidence probability, 0 to 1, that a verdict {@link Verdict#WITH} or {@link Verdict#AGAINST} the marking is
  *     right; with any other verdict, that {@code played} is
+ * @param source where {@code played} comes from
  * @param verdict against the marking
  * @param leaderVerdict against the leader; the leader against himself or herself is {@link Verdict#REST}
  */
@@ -25,5 +27,6 @@ public record BeatReading(
         Optional<BowDirection> marked,
         StrokeKind played,
         double confidence,
+        Stroke.Source source,
         Verdict verdict,
         Verdict leaderVerdict) {}

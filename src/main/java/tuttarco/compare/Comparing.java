@@ -172,6 +172,7 @@ public final class Comparing {
                 marked.flatMap(m -> m.kind().direction()),
                 played.kind(),
                 judgement.confidence().orElse(played.confidence()),
+                played.source(),
                 judgement.verdict(),
                 player.toLeader().get(index).verdict());
     }

@@ -11,7 +11,8 @@ import tuttarco.strokes.StrokeKind;
  * <p>Time is judged, not points. What counts is the time the reference bows within the beat, less a tolerance at both ends
  * of each of its strokes, so that a change a little early or late is no disagreement. If less than half of that time was
  * read as down or up, the beat is {@link Verdict#UNSEEN} or {@link Verdict#UNSURE}, whichever took longer; an arm that
- * holds still or plays tremolo through a stroke is UNSURE, as a leader would not call it turned. Otherwise the longer of agreement and
+ * holds still or plays tremolo through a stroke is UNSURE, as a leader would not call it turned; where the player was absent for
+ * longer than either, it is REST, which speaks for nothing. Otherwise the longer of agreement and
  * opposition decides, but opposition shorter than {@link CompareSettings#leastAgainstS()} is UNSURE. Where the reference
  * itself is mostly unsure or unseen, so is the verdict; where it doesn't bow, the verdict is {@link Verdict#REST}.
  *
@@ -74,6 +75,7 @@ record Judgement(Verdict verdict, OptionalDouble confidence) {
         private double agreeS;
         private double opposeS;
         private double notClearS;
+        private double absentS;
         /** Expected time in agreement, given how sure both directions are. */
         private double expectedAgreeS;
 
@@ -84,6 +86,7 @@ record Judgement(Verdict verdict, OptionalDouble confidence) {
                 switch (stroke.kind()) {
                     case STILL, UNSURE, TREMOLO -> notClearS += togetherS;
                     case UNSEEN -> {}
+                    case ABSENT -> absentS += togetherS;
                     case DOWN, UP -> {
                         double clear = bothRightOrBothWrong(stroke, core);
                         boolean agrees = stroke.kind() == core.kind();
@@ -102,7 +105,10 @@ record Judgement(Verdict verdict, OptionalDouble confidence) {
         Judgement judgement(CompareSettings settings) {
             double judgedS = agreeS + opposeS;
             if (judgedS < settings.judgedShare() * totalS || judgedS < ROUNDING_S) {
-                double unseenS = totalS - judgedS - notClearS;
+                double unseenS = totalS - judgedS - notClearS - absentS;
+                if (absentS > Math.max(unseenS, notClearS)) {
+                    return of(Verdict.REST);
+                }
                 return of(unseenS > notClearS ? Verdict.UNSEEN : Verdict.UNSURE);
             }
             if (agreeS > opposeS) {

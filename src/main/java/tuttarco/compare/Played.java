@@ -11,8 +11,9 @@ import tuttarco.strokes.StrokeKind;
  * What was done for most of a time.
  *
  * @param confidence mean confidence of the strokes of that kind, weighted by time
+ * @param source by hand where more of the time of that kind was set than read
  */
-record Played(StrokeKind kind, double confidence) {
+record Played(StrokeKind kind, double confidence, Stroke.Source source) {
     /** Between two times, seconds; what the strokes don't cover is unseen for certain. */
     static Played most(List<Stroke> strokes, double startS, double endS) {
         List<Stroke> there = Spans.between(strokes, startS, endS);
@@ -22,8 +23,9 @@ record Played(StrokeKind kind, double confidence) {
                 .filter(ofKind -> !ofKind.isEmpty())
                 .max(Comparator.comparingDouble(ofKind -> lengthS(ofKind, startS, endS)))
                 .filter(ofKind -> lengthS(ofKind, startS, endS) > uncoveredS)
-                .map(ofKind -> new Played(ofKind.get(0).kind(), meanConfidence(ofKind, startS, endS)))
-                .orElse(new Played(StrokeKind.UNSEEN, 1));
+                .map(ofKind -> new Played(
+                        ofKind.get(0).kind(), meanConfidence(ofKind, startS, endS), source(ofKind, startS, endS)))
+                .orElse(new Played(StrokeKind.UNSEEN, 1, Stroke.Source.READ));
     }
 
     /** The first stroke that sounds for a while between two times. */
@@ -37,6 +39,14 @@ record Played(StrokeKind kind, double confidence) {
         return strokes.stream()
                 .mapToDouble(s -> Spans.overlapS(s, startS, endS))
                 .sum();
+    }
+
+    private static Stroke.Source source(List<Stroke> strokes, double startS, double endS) {
+        List<Stroke> set = strokes.stream()
+                .filter(s -> s.source() == Stroke.Source.BY_HAND)
+                .toList();
+        boolean mostly = 2 * lengthS(set, startS, endS) > lengthS(strokes, startS, endS);
+        return mostly ? Stroke.Source.BY_HAND : Stroke.Source.READ;
     }
 
     private static double meanConfidence(List<Stroke> strokes, double startS, double endS) {

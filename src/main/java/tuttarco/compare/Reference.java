@@ -21,7 +21,7 @@ record Reference(List<Stroke> strokes, List<Stroke> cores) {
             double startS = stroke.startS() + toleranceS(strokes, i, i - 1, settings);
             double endS = stroke.endS() - toleranceS(strokes, i, i + 1, settings);
             if (stroke.kind().direction().isPresent() && endS > startS) {
-                cores.add(new Stroke(startS, endS, stroke.kind(), stroke.confidence()));
+                cores.add(stroke.during(startS, endS));
             }
         }
         return new Reference(List.copyOf(strokes), List.copyOf(cores));

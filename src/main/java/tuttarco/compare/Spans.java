@@ -33,7 +33,7 @@ final class Spans {
     static List<Stroke> shifted(List<Stroke> strokes, double byS) {
         return strokes.stream()
                 .filter(s -> s.endS() + byS > s.startS() + byS)
-                .map(s -> new Stroke(s.startS() + byS, s.endS() + byS, s.kind(), s.confidence()))
+                .map(s -> s.during(s.startS() + byS, s.endS() + byS))
                 .toList();
     }
 

@@ -10,7 +10,7 @@ public enum Verdict {
     UNSURE,
     /** The arm was not seen. */
     UNSEEN,
-    /** Nothing to compare with: a rest, nothing marked, or no leader bowing. */
+    /** Nothing to compare with: a rest, nothing marked, no leader bowing, or nobody there. */
     REST;
 
     public String word() {

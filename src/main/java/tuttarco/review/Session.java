@@ -1,6 +1,7 @@
 package tuttarco.review;
 
 import java.util.Optional;
+import tuttarco.analysis.TakeReading;
 import tuttarco.report.AnalysedTake;
 
 /**
@@ -11,6 +12,7 @@ public final class Session {
     private final Background background;
     private final Keeping keeping;
     private Optional<Draft> draft = Optional.empty();
+    private Optional<TakeReading> reading = Optional.empty();
     private Optional<AnalysedTake> analysed = Optional.empty();
     private Choice choice = Choice.START;
     private Message message = Message.said("");
@@ -50,13 +52,28 @@ public final class Session {
         analysed(Optional.empty());
     }
 
-    /** What was read of the take as it is now. */
+    /** What was read of the take as it is now, before corrections: there where {@link #analysed()} is. */
+    public Optional<TakeReading> reading() {
+        return reading;
+    }
+
+    /** Takes up what was read of the take, and what that comes to with the corrections there are. */
+    public void read(TakeReading read, AnalysedTake judged) {
+        reading = Optional.of(read);
+        analysed(Optional.of(judged));
+    }
+
+    /** What was read of the take as it is now, corrected. */
     public Optional<AnalysedTake> analysed() {
         return analysed;
     }
 
-    public void analysed(Optional<AnalysedTake> read) {
-        analysed = read;
+    /** Takes up what the reading comes to; nothing where the take has changed, so that it is to be read anew. */
+    public void analysed(Optional<AnalysedTake> judged) {
+        if (judged.isEmpty()) {
+            reading = Optional.empty();
+        }
+        analysed = judged;
         onAnalysed.tell();
     }
 

@@ -20,7 +20,8 @@ final class Letters<T> {
             StrokeKind.TREMOLO, 't',
             StrokeKind.STILL, 's',
             StrokeKind.UNSURE, '?',
-            StrokeKind.UNSEEN, '-'));
+            StrokeKind.UNSEEN, '-',
+            StrokeKind.ABSENT, 'x'));
 
     static final Letters<Verdict> VERDICTS = new Letters<>(Map.of(
             Verdict.WITH, 'w',

@@ -15,7 +15,9 @@ public enum StrokeKind {
     /** The arm is seen, but the direction is not certain enough to claim. */
     UNSURE,
     /** The arm is not seen. */
-    UNSEEN;
+    UNSEEN,
+    /** The player is not there, as a person said; this is never read. */
+    ABSENT;
 
     /** The word used in files. */
     public String word() {
@@ -27,7 +29,7 @@ public enum StrokeKind {
         return switch (this) {
             case DOWN -> Optional.of(BowDirection.DOWN);
             case UP -> Optional.of(BowDirection.UP);
-            case TREMOLO, STILL, UNSURE, UNSEEN -> Optional.empty();
+            case TREMOLO, STILL, UNSURE, UNSEEN, ABSENT -> Optional.empty();
         };
     }
 

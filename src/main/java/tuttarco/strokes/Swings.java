@@ -58,7 +58,7 @@ final class Swings {
 
     private void add(Stroke stroke, double startS, double endS, boolean isQuick) {
         if (!isQuick) {
-            pieces.add(new Stroke(startS, endS, stroke.kind(), stroke.confidence()));
+            pieces.add(stroke.during(startS, endS));
             return;
         }
         int last = pieces.size() - 1;

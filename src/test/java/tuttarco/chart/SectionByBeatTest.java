@@ -87,6 +87,7 @@ class SectionByBeatTest extends ChartContract {
                         rest.marked(),
                         StrokeKind.UP,
                         rest.confidence(),
+                        rest.source(),
                         rest.verdict(),
                         rest.leaderVerdict()));
         readings.set(0, leader);

@@ -253,7 +253,15 @@ public final class SectionFixture {
         boolean led = players.get(0).leader();
         Optional<BowDirection> leader = led && p > 0 ? played.apply(0, b).direction() : Optional.empty();
         return new BeatReading(
-                player, b, beats.beats().get(b), mark, kind, sure(kind), verdict(kind, mark), verdict(kind, leader));
+                player,
+                b,
+                beats.beats().get(b),
+                mark,
+                kind,
+                sure(kind),
+                Stroke.Source.READ,
+                verdict(kind, mark),
+                verdict(kind, leader));
     }
 
     private static double sure(StrokeKind kind) {

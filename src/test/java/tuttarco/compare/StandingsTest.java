@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tuttarco.beats.Run;
+import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
 /** Beats written as letters: w with, a against, u unsure, x unseen, s holding still, r a rest of the part. */
@@ -23,7 +24,7 @@ class StandingsTest {
         List<Judgement> judgements =
                 beats.chars().mapToObj(c -> judgement((char) c)).toList();
         List<Played> played = beats.chars()
-                .mapToObj(c -> new Played(c == 's' ? StrokeKind.STILL : StrokeKind.DOWN, 0.97))
+                .mapToObj(c -> new Played(c == 's' ? StrokeKind.STILL : StrokeKind.DOWN, 0.97, Stroke.Source.READ))
                 .toList();
         return Standings.of(judgements, played, run);
     }
