@@ -69,6 +69,8 @@ class HouseTest {
             .definedBy("tuttarco.demo..")
             .layer("analysis")
             .definedBy("tuttarco.analysis..")
+            .layer("playback")
+            .definedBy("tuttarco.playback..")
             .layer("review")
             .definedBy("tuttarco.review..")
             .layer("window")
@@ -142,20 +144,9 @@ class HouseTest {
             .whereLayer("demo")
             .mayOnlyAccessLayers(
                     "bow", "files", "video", "seats", "strokes", "score", "musicxml", "bowtext", "beats", "take")
+            .whereLayer("playback")
+            .mayOnlyAccessLayers("files", "video")
             .whereLayer("review")
-            .mayOnlyAccessLayers(
-                    "bow",
-                    "files",
-                    "seats",
-                    "strokes",
-                    "score",
-                    "beats",
-                    "take",
-                    "corrections",
-                    "compare",
-                    "report",
-                    "analysis")
-            .whereLayer("window")
             .mayOnlyAccessLayers(
                     "bow",
                     "files",
@@ -168,6 +159,22 @@ class HouseTest {
                     "compare",
                     "chart",
                     "report",
+                    "analysis")
+            .whereLayer("window")
+            .mayOnlyAccessLayers(
+                    "bow",
+                    "files",
+                    "video",
+                    "seats",
+                    "strokes",
+                    "score",
+                    "beats",
+                    "take",
+                    "corrections",
+                    "compare",
+                    "chart",
+                    "report",
+                    "playback",
                     "review")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();
@@ -221,6 +228,14 @@ class HouseTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..");
+
+    @ArchTest
+    static final ArchRule ONLY_PLAYBACK_KNOWS_THE_SOUND_CARD = noClasses()
+            .that()
+            .resideOutsideOfPackage("tuttarco.playback..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.sound..");
 
     /** What the window shows is computed elsewhere; see also what rooms it may use. */
     @ArchTest
