@@ -6,6 +6,7 @@ import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import tuttarco.bow.BowDirection;
 
 /** Collects cells and draws them, all of one kind in one path, so that files stay small. */
@@ -15,6 +16,9 @@ public final class CellPen {
 
     private static final double THIN = 0.11;
     private static final double HEAVY = 0.24;
+    /** Side of the mark of what was set by hand, as a part of the smaller cell side (chosen on rendered charts). */
+    private static final double HAND_MARK = 0.28;
+
     /** A cell's fill stops this many pixels inside it, so that neighbours stay apart. */
     private static final double INSET_PX = 1.5;
 
@@ -26,6 +30,7 @@ public final class CellPen {
     private final Path2D dotted = new Path2D.Double();
     private final Path2D outlines = new Path2D.Double();
     private final Path2D dashes = new Path2D.Double();
+    private final Path2D handMarks = new Path2D.Double();
 
     public void add(Cell cell, Rectangle2D box) {
         double signPx = SIGN * Math.min(box.getWidth(), box.getHeight());
@@ -55,7 +60,11 @@ public final class CellPen {
                         new Rectangle2D.Double(
                                 box.getCenterX() - signPx / 3, box.getCenterY() - 0.6, signPx / 1.5, 1.2),
                         false);
-            case ABSENT, EMPTY -> {}
+            case ABSENT -> dashes.append(cross(box, signPx), false);
+            case EMPTY -> {}
+        }
+        if (cell.byHand()) {
+            handMarks.append(handMark(inset(box)), false);
         }
     }
 
@@ -80,6 +89,8 @@ public final class CellPen {
         g.draw(outlines);
         g.setStroke(Look.DOTTED);
         g.draw(dotted);
+        g.setPaint(palette.ink());
+        g.fill(handMarks);
     }
 
     /** A direction's sign, or a bar across where the bow stands still. */
@@ -102,6 +113,30 @@ public final class CellPen {
         return AffineTransform.getTranslateInstance(
                         box.getCenterX() - bounds.getCenterX(), box.getCenterY() - bounds.getCenterY())
                 .createTransformedShape(glyph);
+    }
+
+    /** Two thin lines across each other, for nobody there. */
+    private static Shape cross(Rectangle2D box, double signPx) {
+        double half = signPx / 3;
+        Path2D cross = new Path2D.Double();
+        for (double lean : List.of(-1.0, 1.0)) {
+            Path2D line = new Path2D.Double();
+            line.moveTo(box.getCenterX() - half, box.getCenterY() - lean * half);
+            line.lineTo(box.getCenterX() + half, box.getCenterY() + lean * half);
+            cross.append(Look.HAIRLINE.createStrokedShape(line), false);
+        }
+        return cross;
+    }
+
+    /** The mark of what was set by hand: the lower left corner filled, as a page's corner folded up. */
+    static Path2D handMark(Rectangle2D box) {
+        double sidePx = HAND_MARK * Math.min(box.getHeight(), box.getWidth());
+        Path2D corner = new Path2D.Double();
+        corner.moveTo(box.getMinX(), box.getMaxY() - sidePx);
+        corner.lineTo(box.getMinX() + sidePx, box.getMaxY());
+        corner.lineTo(box.getMinX(), box.getMaxY());
+        corner.closePath();
+        return corner;
     }
 
     private static Rectangle2D inset(Rectangle2D box) {

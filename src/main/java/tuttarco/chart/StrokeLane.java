@@ -47,7 +47,7 @@ final class StrokeLane extends AbstractXYAnnotation {
         }
         for (Stroke stroke : strokes) {
             time.span(stroke.startS(), stroke.endS(), top + 1, LANE_PX - 2)
-                    .ifPresent(box -> pen.add(stroke.kind(), against(stroke), box));
+                    .ifPresent(box -> pen.add(stroke, against(stroke), box));
         }
         pen.draw(g, Look.PALETTE);
         g.setPaint(Look.PALETTE.secondary());

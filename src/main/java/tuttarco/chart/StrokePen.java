@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import tuttarco.bow.BowDirection;
+import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
 /** Collects the strokes of a row and draws them, all of one kind in one path, as {@link CellPen} does with cells. */
@@ -24,6 +25,7 @@ public final class StrokePen {
     private final Path2D dotted = new Path2D.Double();
     private final Path2D dashes = new Path2D.Double();
     private final Path2D tremolos = new Path2D.Double();
+    private final Path2D handMarks = new Path2D.Double();
     private final Path2D signs = new Path2D.Double();
     private final Path2D againstSigns = new Path2D.Double();
 
@@ -33,7 +35,8 @@ public final class StrokePen {
     }
 
     /** A span of a reading. */
-    public void add(StrokeKind kind, boolean against, Rectangle2D box) {
+    public void add(Stroke stroke, boolean against, Rectangle2D box) {
+        StrokeKind kind = stroke.kind();
         double x = box.getCenterX();
         double y = box.getCenterY();
         double sizePx = Math.min(SIGN_PX, box.getWidth() - 2);
@@ -55,6 +58,9 @@ public final class StrokePen {
                 (against ? againstSigns : signs).append(BowSigns.of(d, x, y, sizePx, weightPx), false);
             }
         });
+        if (stroke.source() == Stroke.Source.BY_HAND) {
+            handMarks.append(CellPen.handMark(box), false);
+        }
         ends.append(new Line2D.Double(box.getMaxX(), box.getMinY(), box.getMaxX(), box.getMaxY()), false);
     }
 
@@ -71,6 +77,7 @@ public final class StrokePen {
         fill(g, palette.ink(), tremolos);
         fill(g, palette.with(), signs);
         fill(g, palette.heavy(), againstSigns);
+        fill(g, palette.ink(), handMarks);
     }
 
     private static void fill(Graphics2D g, Color colour, Path2D path) {

@@ -148,7 +148,7 @@ public final class Words {
     }
 
     /** The text, or as much of its beginning as fits with an ellipsis; never cuts a letter from its accent. */
-    static String shortened(String text, FontMetrics metrics, double roomPx) {
+    public static String shortened(String text, FontMetrics metrics, double roomPx) {
         if (metrics.stringWidth(text) <= roomPx) {
             return text;
         }

@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tuttarco.analysis.Analysis;
 import tuttarco.review.Background;
+import tuttarco.review.Correcting;
 import tuttarco.review.Draft;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
@@ -69,7 +70,8 @@ final class ReviewCommand implements Callable<Integer> {
             EventQueue.invokeAndWait(() -> {
                 (night ? Theme.NIGHT : Theme.PAPER).apply();
                 TakeReading reading = new TakeReading(session, TakeReading.by(analysis, keeping), System::nanoTime);
-                ReviewWindow window = new ReviewWindow(session, reading, closed::countDown);
+                ReviewWindow window =
+                        new ReviewWindow(session, reading, new Correcting(session, analysis), closed::countDown);
                 first.ifPresent(session::open);
                 window.show();
             });

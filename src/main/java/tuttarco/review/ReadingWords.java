@@ -45,7 +45,11 @@ public final class ReadingWords {
     /** What comes next. */
     public static String next(State state) {
         if (state instanceof State.NotYet notYet) {
-            return notYet.step().equals("open") ? "Open a video" : "Go to the seats";
+            return switch (notYet.step()) {
+                case "open" -> "Open a video";
+                case "seats" -> "Go to the seats";
+                default -> "Go to reading the bows";
+            };
         }
         if (state instanceof State.Stopped) {
             return "Go on reading";

@@ -144,14 +144,17 @@ public final class TakeReading {
     }
 
     private State before() {
-        Optional<Draft> draft = session.draft();
+        return missing(session.draft()).<State>map(m -> m).orElse(new State.Ready());
+    }
+
+    /** What must be done before a take's bows can be read; empty if nothing. */
+    static Optional<State.NotYet> missing(Optional<Draft> draft) {
         if (draft.isEmpty()) {
-            return new State.NotYet("Open a video or a take first.", "open");
+            return Optional.of(new State.NotYet("Open a video or a take first.", "open"));
         }
-        if (draft.get().players().isEmpty()) {
-            return new State.NotYet("Nobody sits in this take yet; say who sits where first.", "seats");
-        }
-        return new State.Ready();
+        return draft.get().players().isEmpty()
+                ? Optional.of(new State.NotYet("Nobody sits in this take yet; say who sits where first.", "seats"))
+                : Optional.empty();
     }
 
     private SectionReader.Progress told() {

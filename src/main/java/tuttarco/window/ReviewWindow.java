@@ -9,6 +9,7 @@ import java.util.List;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.WindowConstants;
+import tuttarco.review.Correcting;
 import tuttarco.review.Session;
 import tuttarco.review.TakeReading;
 
@@ -27,13 +28,13 @@ public final class ReviewWindow {
     private int current;
 
     /** Makes the window, not yet seen; on the event thread. */
-    public ReviewWindow(Session session, TakeReading reading, Runnable closed) {
+    public ReviewWindow(Session session, TakeReading reading, Correcting correcting, Runnable closed) {
         steps = List.of(
                 new OpenStep(session),
                 new SeatsStep(session),
                 new MusicStep(session),
                 new ReadingStep(session, reading),
-                new ReviewStep(session),
+                new ReviewStep(session, correcting),
                 new HandOutStep(session));
         steps.forEach(step -> middle.add(step.view(), step.key()));
         row = new StepRow(steps, this::go);

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import tuttarco.analysis.Analysis;
 import tuttarco.review.Background;
+import tuttarco.review.Correcting;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
 import tuttarco.review.TakeReading;
@@ -44,7 +45,8 @@ abstract class WindowTest {
             Theme.PAPER.apply();
             session = new Session(background, new TakeKeeping());
             TakeReading reading = new TakeReading(session, reader(), System::nanoTime);
-            return new ReviewWindow(session, reading, () -> {}).frame();
+            Correcting correcting = new Correcting(session, Analysis.standard("test"));
+            return new ReviewWindow(session, reading, correcting, () -> {}).frame();
         });
         window = new FrameFixture(robot, frame);
         window.show(frame.getSize());

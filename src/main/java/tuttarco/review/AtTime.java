@@ -1,0 +1,73 @@
+package tuttarco.review;
+
+import java.util.List;
+import java.util.Optional;
+import tuttarco.beats.BeatMap;
+import tuttarco.chart.Cell;
+import tuttarco.chart.CellRow;
+import tuttarco.report.AnalysedTake;
+import tuttarco.seats.Player;
+import tuttarco.strokes.Reading;
+import tuttarco.strokes.Stroke;
+
+/**
+ * What is shown of each player at any time: the way the bow goes then, and how the beat it falls in was judged. So the sign
+ * turns with the bow, also within a beat, and the agreement is the same as in the section by beat.
+ */
+public final class AtTime {
+    private final BeatMap beats;
+    private final List<Line> lines;
+
+    /** One player: what was read, and one cell a beat. */
+    private record Line(Player player, Reading reading, List<Cell> cells) {}
+
+    /** One player at a time. */
+    public record Shown(Player player, Cell cell) {}
+
+    public AtTime(AnalysedTake take) {
+        beats = take.comparison().beats();
+        lines = CellRow.of(take.comparison(), take.reference()).stream()
+                .flatMap(row -> row.player().stream().map(p -> new Line(p, reading(take, p), row.cells())))
+                .toList();
+    }
+
+    private static Reading reading(AnalysedTake take, Player player) {
+        return take.readings().stream()
+                .filter(r -> r.player().equals(player))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** All players in section order. */
+    public List<Shown> at(double timeS) {
+        Optional<Integer> beat = beats.indexAt(timeS);
+        return lines.stream().map(line -> shown(line, beat, timeS)).toList();
+    }
+
+    private static Shown shown(Line line, Optional<Integer> beat, double timeS) {
+        Optional<Stroke> stroke = line.reading().at(timeS);
+        Optional<Cell> judged = beat.map(line.cells()::get);
+        Cell cell = stroke.map(s -> cell(s, judged)).orElse(new Cell(Cell.State.UNSEEN, Optional.empty()));
+        return new Shown(line.player(), cell);
+    }
+
+    private static Cell cell(Stroke stroke, Optional<Cell> judged) {
+        Cell.State state = switch (stroke.kind()) {
+            case DOWN, UP -> judged.map(AtTime::bowing).orElse(Cell.State.SHOWN);
+            case TREMOLO, UNSURE -> Cell.State.UNSURE;
+            case STILL -> Cell.State.EMPTY;
+            case ABSENT -> Cell.State.ABSENT;
+            case UNSEEN -> Cell.State.UNSEEN;
+        };
+        return new Cell(state, stroke.kind().direction(), stroke.source());
+    }
+
+    /** A bow that is seen to go some way, in a beat judged as a whole. */
+    private static Cell.State bowing(Cell beat) {
+        return switch (beat.state()) {
+            case WITH, AGAINST -> beat.state();
+            case UNSURE, UNSEEN -> Cell.State.UNSURE;
+            case SHOWN, ABSENT, EMPTY -> Cell.State.SHOWN;
+        };
+    }
+}
