@@ -1,7 +1,10 @@
 package tuttarco.review;
 
+import java.util.List;
 import java.util.Optional;
-import tuttarco.analysis.TakeReading;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import tuttarco.analysis.Uncorrected;
 import tuttarco.report.AnalysedTake;
 
 /**
@@ -12,7 +15,7 @@ public final class Session {
     private final Background background;
     private final Keeping keeping;
     private Optional<Draft> draft = Optional.empty();
-    private Optional<TakeReading> reading = Optional.empty();
+    private Optional<Uncorrected> uncorrected = Optional.empty();
     private Optional<AnalysedTake> analysed = Optional.empty();
     private Choice choice = Choice.START;
     private Message message = Message.said("");
@@ -20,6 +23,7 @@ public final class Session {
     private final Listeners onAnalysed = new Listeners();
     private final Listeners onChoice = new Listeners();
     private final Listeners onMessage = new Listeners();
+    private final List<Consumer<String>> onGoTo = new CopyOnWriteArrayList<>();
 
     public Session(Background background, Keeping keeping) {
         this.background = background;
@@ -53,13 +57,13 @@ public final class Session {
     }
 
     /** What was read of the take as it is now, before corrections: there where {@link #analysed()} is. */
-    public Optional<TakeReading> reading() {
-        return reading;
+    public Optional<Uncorrected> uncorrected() {
+        return uncorrected;
     }
 
     /** Takes up what was read of the take, and what that comes to with the corrections there are. */
-    public void read(TakeReading read, AnalysedTake judged) {
-        reading = Optional.of(read);
+    public void read(Uncorrected read, AnalysedTake judged) {
+        uncorrected = Optional.of(read);
         analysed(Optional.of(judged));
     }
 
@@ -71,7 +75,7 @@ public final class Session {
     /** Takes up what the reading comes to; nothing where the take has changed, so that it is to be read anew. */
     public void analysed(Optional<AnalysedTake> judged) {
         if (judged.isEmpty()) {
-            reading = Optional.empty();
+            uncorrected = Optional.empty();
         }
         analysed = judged;
         onAnalysed.tell();
@@ -103,6 +107,15 @@ public final class Session {
     private void say(Message told) {
         message = told;
         onMessage.tell();
+    }
+
+    /** Leads the user to a step of the work, named by its key. */
+    public void goTo(String step) {
+        onGoTo.forEach(listener -> listener.accept(step));
+    }
+
+    public void onGoTo(Consumer<String> listener) {
+        onGoTo.add(listener);
     }
 
     public Listeners onDraft() {
