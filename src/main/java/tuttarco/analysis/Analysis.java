@@ -18,12 +18,14 @@ import tuttarco.compare.Listening;
 import tuttarco.compare.Togetherness;
 import tuttarco.compare.UnityByShifts;
 import tuttarco.corrections.CorrectionLog;
+import tuttarco.corrections.CorrectionWords;
 import tuttarco.files.Cache;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Sha256;
 import tuttarco.report.AnalysedTake;
 import tuttarco.score.Part;
+import tuttarco.strokes.Reading;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 import tuttarco.take.TakeSeats;
@@ -34,7 +36,7 @@ import tuttarco.video.Clip;
  *
  * <pre>
  * clip, seats ... arm tracks ... strokes ---.
- *                                            >-- comparison ... charts and report
+ *                           corrections ---- >-- comparison ... charts and report
  * part, beats ... marked strokes -----------'
  * </pre>
  */
@@ -60,7 +62,7 @@ public final class Analysis {
     }
 
     /**
-     * Analyses a take.
+     * Analyses a take, with the corrections that lie beside it.
      *
      * @throws InputException if the take or a file it names can't be read or is not valid
      * @throws NothingSeenException if nothing could be read from the picture
@@ -79,65 +81,80 @@ public final class Analysis {
      * @throws NothingSeenException if nothing could be read from the picture
      * @throws InterruptedException if the thread was interrupted
      */
-    public TakeReading read(Take take, SectionReader.Progress progress)
+    public Uncorrected read(Take take, SectionReader.Progress progress)
             throws InputException, NothingSeenException, InterruptedException {
-        throw new UnsupportedOperationException();
+        Optional<Part> part = TakeParts.part(take);
+        Optional<BeatSource.Told> told = TakeParts.toldUnlessLed(take, part);
+        if (told.isPresent()) {
+            // what doesn't fit is told before the long work, not after it
+            Timed.of(part, told.get().beats());
+        }
+        requireSeatsInside(take);
+        SectionReading section = sectionReader.read(take.video(), take.players(), progress);
+        return new Uncorrected(take, part, told, section, HeardLevel.of(take.video()), fingerprints(take));
     }
 
     /**
-     * Lays the corrections over what was read and judges that: what is quick.
+     * Lays the corrections over what was read and judges the section by that: what is quick. Tracks are not looked at again, and
+     * of players whom no correction touches readings and bows are the very same.
      *
-     * @throws InputException if the part and the beats don't fit
+     * @throws InputException if the beats, as they are moved, don't fit the part
      * @throws NothingSeenException if there is nothing left to compare with
      */
-    public AnalysedTake judged(TakeReading reading, CorrectionLog log) throws InputException, NothingSeenException {
-        throw new UnsupportedOperationException();
-    }
-
-    private AnalysedTake old(Take take, SectionReader.Progress progress)
-            throws InputException, NothingSeenException, InterruptedException {
-        Optional<Part> part = TakeParts.part(take);
-        Optional<BeatSource.Told> told = TakeParts.beatsUnlessLed(take, part);
-        Optional<BeatMap> listed = told.map(BeatSource.Told::beats);
-        Optional<PartTimes> times = part.isPresent() && listed.isPresent()
-                ? Optional.of(PartTimes.of(part.get(), listed.get()))
+    public AnalysedTake judged(Uncorrected read, CorrectionLog log) throws InputException, NothingSeenException {
+        Corrected corrected = Corrected.of(read, log.corrections());
+        Optional<Timed> timed = corrected.beats().isPresent()
+                ? Optional.of(Timed.of(read.part(), corrected.beats().get()))
                 : Optional.empty();
-        Optional<BeatMap> beats = times.isEmpty() && listed.isPresent()
-                ? Optional.of(ListedOrder.withRuns(listed.get()))
-                : times.map(PartTimes::beats);
-        List<TimedSpan> marked = times.map(PartTimes::spans).orElse(List.of());
-        requireSeatsInside(take);
-
-        SectionReading read = sectionReader.read(take.video(), take.players(), progress);
-
-        Comparison comparison = beats.isPresent()
-                ? Comparing.compare(read.readings(), beats.get(), marked, compareSettings)
-                : byLeader(take, read);
-        HeardLevel heard = HeardLevel.of(take.video());
-        List<String> notes = new ArrayList<>();
-        told.ifPresent(t -> notes.addAll(t.notes()));
-        notes.addAll(read.notes());
-        heard.trouble().ifPresent(notes::add);
+        Comparison comparison = timed.isPresent()
+                ? Comparing.compare(
+                        corrected.readings(), timed.get().beats(), timed.get().marked(), compareSettings)
+                : byLeader(read.take(), corrected.readings());
+        Map<String, String> sha256 = new LinkedHashMap<>(read.sha256());
+        log.sha256().ifPresent(hash -> sha256.put("corrections", hash));
         return new AnalysedTake(
-                take,
-                read.clip(),
-                read.endS(),
-                read.tracks(),
-                read.readings(),
-                read.bows(),
-                part,
+                read.take(),
+                read.section().clip(),
+                read.section().endS(),
+                read.section().tracks(),
+                corrected.readings(),
+                corrected.bows(),
+                read.part(),
                 comparison,
                 UnityByShifts.of(comparison),
-                heard.curve().map(level -> Listening.to(level, read.readings(), comparison.beats())),
-                Togetherness.of(comparison, read.bows(), compareSettings),
-                fingerprints(take),
+                read.heard().curve().map(level -> Listening.to(level, corrected.readings(), comparison.beats())),
+                Togetherness.of(comparison, corrected.bows(), compareSettings),
+                corrected.applied(),
+                sha256,
                 settings(),
                 programVersion,
-                notes);
+                notes(read, log, corrected));
     }
 
-    private Comparison byLeader(Take take, SectionReading read) throws NothingSeenException {
-        return Comparing.withLeader(read.readings(), compareSettings)
+    private static List<String> notes(Uncorrected read, CorrectionLog log, Corrected corrected) {
+        List<String> notes = new ArrayList<>();
+        read.told().ifPresent(told -> notes.addAll(told.notes()));
+        notes.addAll(read.section().notes());
+        read.heard().trouble().ifPresent(notes::add);
+        CorrectionWords.sum(corrected.applied()).ifPresent(notes::add);
+        notes.addAll(corrected.notes());
+        notes.addAll(log.notes());
+        return notes;
+    }
+
+    /** The beats with their runs, and the part's strokes and rests in time where there is a part. */
+    private record Timed(BeatMap beats, List<TimedSpan> marked) {
+        static Timed of(Optional<Part> part, BeatMap told) throws InputException {
+            if (part.isEmpty()) {
+                return new Timed(ListedOrder.withRuns(told), List.of());
+            }
+            PartTimes times = PartTimes.of(part.get(), told);
+            return new Timed(times.beats(), times.spans());
+        }
+    }
+
+    private Comparison byLeader(Take take, List<Reading> readings) throws NothingSeenException {
+        return Comparing.withLeader(readings, compareSettings)
                 .orElseThrow(() -> new NothingSeenException("Without beats the section is compared with its leader's"
                         + " strokes, and no two of them could be read; check the leader's seat, or add beats to "
                         + InputBytes.name(take.file()) + "."));

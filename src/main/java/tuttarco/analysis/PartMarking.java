@@ -10,6 +10,8 @@ import tuttarco.beats.PartTimes;
 import tuttarco.beats.TimedSpan;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.PlayedStrokes;
+import tuttarco.corrections.CorrectedReadings;
+import tuttarco.corrections.CorrectionLog;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
@@ -53,7 +55,9 @@ public final class PartMarking {
 
         SectionReading read = sectionReader.read(take.video(), take.players(), progress);
 
-        Reading played = read.readings().stream()
+        CorrectedReadings corrected = CorrectedReadings.of(
+                read.readings(), CorrectionLog.of(take.file()).corrections());
+        Reading played = corrected.readings().stream()
                 .filter(r -> r.player().equals(player))
                 .findFirst()
                 .orElseThrow();
@@ -63,6 +67,7 @@ public final class PartMarking {
         BowMarks marks = PlayerMarking.of(part, PlayedStrokes.of(played.strokes(), begun, compareSettings), every);
         List<String> notes = new ArrayList<>(told.notes());
         notes.addAll(read.notes());
+        notes.addAll(corrected.notes());
         return new MarkedPart(document, document.place(take.partChoice(), TakeParts.instrument(take)), marks, notes);
     }
 

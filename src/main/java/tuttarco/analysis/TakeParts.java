@@ -14,6 +14,7 @@ import tuttarco.beats.BeatList;
 import tuttarco.beats.BeatSource;
 import tuttarco.beats.SteadyTempo;
 import tuttarco.bow.Instrument;
+import tuttarco.corrections.MovedBeats;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.parts.Parts;
@@ -44,20 +45,25 @@ public final class TakeParts {
     }
 
     /** The beats; nothing where the take has neither part nor beats, so that its leader's strokes are all there is to go by. */
-    static Optional<BeatSource.Told> beatsUnlessLed(Take take, Optional<Part> part) throws InputException {
+    static Optional<BeatSource.Told> toldUnlessLed(Take take, Optional<Part> part) throws InputException {
         boolean led = part.isEmpty() && take.leader().isPresent();
         return led && take.beats() instanceof BeatsGiven.Missing
                 ? Optional.empty()
-                : Optional.of(beats(take, part).told());
+                : Optional.of(beats(take.beats(), take, part, List.of(real(take.file())))
+                        .told());
     }
 
     /**
-     * The source of a take's beats.
+     * The source of a take's beats, with those moved that somebody moved.
      *
      * @throws InputException if the take names neither beats nor a part to hear them by
      */
     public static BeatSource beats(Take take, Optional<Part> part) throws InputException {
-        return beats(take.beats(), take, part, List.of(real(take.file())));
+        return beats(take, part, List.of(real(take.file())));
+    }
+
+    private static BeatSource beats(Take take, Optional<Part> part, List<Path> asked) throws InputException {
+        return new MovedBeats(beats(take.beats(), take, part, asked), take.file());
     }
 
     /** @param asked the takes that want these beats, this one last, as real paths */
@@ -103,7 +109,7 @@ public final class TakeParts {
         }
         List<Path> all = new ArrayList<>(asked);
         all.add(real(otherFile));
-        return new CarriedBeats(beats(other.beats(), other, part(other), all), other.video(), take.video());
+        return new CarriedBeats(beats(other, part(other), all), other.video(), take.video());
     }
 
     private static Path real(Path file) throws InputException {

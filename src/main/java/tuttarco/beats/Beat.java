@@ -31,6 +31,9 @@ public record Beat(String bar, int beat, double timeS, OptionalDouble stderrS, S
     /** Known to somebody. */
     public static final String ANCHOR = "anchor";
 
+    /** Moved by a person, by ear or eye: as sure as a tap. */
+    public static final String BY_HAND = "by hand";
+
     /** A stroke of the leader's. */
     public static final String LEADER = "leader";
 

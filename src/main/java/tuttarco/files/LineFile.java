@@ -65,6 +65,16 @@ public final class LineFile {
         }
     }
 
+    /** Whether a line says nothing. */
+    public static boolean blank(byte[] line) {
+        for (byte letter : line) {
+            if (letter != ' ' && letter != '\t' && letter != '\r') {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private static boolean endsAmidLine(RandomAccessFile file) throws IOException {
         if (file.length() == 0) {
             return false;

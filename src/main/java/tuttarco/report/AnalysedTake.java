@@ -10,6 +10,7 @@ import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Evenness;
 import tuttarco.compare.Togetherness;
 import tuttarco.compare.Unity;
+import tuttarco.corrections.LogEntry;
 import tuttarco.score.Part;
 import tuttarco.season.TakeOnRecord;
 import tuttarco.strokes.Bows;
@@ -22,7 +23,8 @@ import tuttarco.video.ClipFacts;
  * Everything an output may show of one take.
  *
  * @param evenness empty where the clip has no sound
- * @param sha256 of every input file by its role ({@code take}, {@code video}, {@code part}, {@code beats}), lower-case hex
+ * @param corrected what a person set right in {@code readings}, {@code bows} and the comparison's beats
+ * @param sha256 of every input file by its role ({@code take}, {@code video}, {@code part}, {@code beats}, {@code corrections}), lower-case hex
  * @param settings the settings used, by name with unit
  * @param notes things to tell the reader, one sentence each: a truncated clip, players not seen, ...
  */
@@ -38,6 +40,7 @@ public record AnalysedTake(
         Unity unity,
         Optional<Evenness> evenness,
         Togetherness together,
+        List<LogEntry.Done> corrected,
         Map<String, String> sha256,
         Map<String, String> settings,
         String programVersion,

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
-import tuttarco.analysis.TakeReading;
+import tuttarco.analysis.Uncorrected;
 import tuttarco.report.AnalysedTake;
 
 /**
@@ -15,7 +15,7 @@ public final class Session {
     private final Background background;
     private final Keeping keeping;
     private Optional<Draft> draft = Optional.empty();
-    private Optional<TakeReading> reading = Optional.empty();
+    private Optional<Uncorrected> uncorrected = Optional.empty();
     private Optional<AnalysedTake> analysed = Optional.empty();
     private Choice choice = Choice.START;
     private Message message = Message.said("");
@@ -57,13 +57,13 @@ public final class Session {
     }
 
     /** What was read of the take as it is now, before corrections: there where {@link #analysed()} is. */
-    public Optional<TakeReading> reading() {
-        return reading;
+    public Optional<Uncorrected> uncorrected() {
+        return uncorrected;
     }
 
     /** Takes up what was read of the take, and what that comes to with the corrections there are. */
-    public void read(TakeReading read, AnalysedTake judged) {
-        reading = Optional.of(read);
+    public void read(Uncorrected read, AnalysedTake judged) {
+        uncorrected = Optional.of(read);
         analysed(Optional.of(judged));
     }
 
@@ -75,7 +75,7 @@ public final class Session {
     /** Takes up what the reading comes to; nothing where the take has changed, so that it is to be read anew. */
     public void analysed(Optional<AnalysedTake> judged) {
         if (judged.isEmpty()) {
-            reading = Optional.empty();
+            uncorrected = Optional.empty();
         }
         analysed = judged;
         onAnalysed.tell();

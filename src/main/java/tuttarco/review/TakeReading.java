@@ -4,7 +4,10 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import tuttarco.analysis.Analysis;
 import tuttarco.analysis.SectionReader;
+import tuttarco.analysis.Uncorrected;
+import tuttarco.corrections.CorrectionLog;
 import tuttarco.report.AnalysedTake;
+import tuttarco.take.TakeFile;
 
 /**
  * Reads the bows of the session's take in the background: how far it is, how long it may still take, stopping and going on.
@@ -47,8 +50,11 @@ public final class TakeReading {
     /** Reads a take's file. */
     @FunctionalInterface
     public interface Reader {
-        AnalysedTake read(Draft draft, SectionReader.Progress progress) throws Exception;
+        Read read(Draft draft, SectionReader.Progress progress) throws Exception;
     }
+
+    /** What was read of a take, and what it comes to with the corrections there are. */
+    public record Read(Uncorrected uncorrected, AnalysedTake judged) {}
 
     private final Session session;
     private final Reader reader;
@@ -79,7 +85,8 @@ public final class TakeReading {
     public static Reader by(Analysis analysis, Keeping keeping) {
         return (draft, progress) -> {
             keeping.keep(draft);
-            return analysis.of(draft.file(), progress);
+            Uncorrected uncorrected = analysis.read(TakeFile.read(draft.file()), progress);
+            return new Read(uncorrected, analysis.judged(uncorrected, CorrectionLog.of(draft.file())));
         };
     }
 
@@ -102,7 +109,7 @@ public final class TakeReading {
         going = Optional.of(session.background()
                 .run(
                         () -> reader.read(draft, told()),
-                        read -> session.analysed(Optional.of(read)),
+                        read -> session.read(read.uncorrected(), read.judged()),
                         sentence -> become(new State.Failed(sentence)),
                         this::ended));
     }

@@ -55,7 +55,7 @@ public record SeasonLog(List<TakeOnRecord> takes, List<String> notes) {
         Map<String, TakeOnRecord> takes = new LinkedHashMap<>();
         List<String> notes = new ArrayList<>();
         LineFile.read(file, MOST_BYTES, (number, line) -> {
-            if (!blank(line)) {
+            if (!LineFile.blank(line)) {
                 Optional<TakeOnRecord> take = TakeLine.read(line, InputBytes.name(file) + ": line " + number);
                 take.ifPresent(t -> takes.put(t.videoSha256(), t));
                 if (take.isEmpty()) {
@@ -65,14 +65,5 @@ public record SeasonLog(List<TakeOnRecord> takes, List<String> notes) {
             }
         });
         return new SeasonLog(List.copyOf(takes.values()), notes);
-    }
-
-    private static boolean blank(byte[] line) {
-        for (byte letter : line) {
-            if (letter != ' ' && letter != '\t' && letter != '\r') {
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -15,6 +15,9 @@ public sealed interface Edge {
         }
     }
 
+    /** A person set the time; how far it may be off is not known. */
+    record ByHand() implements Edge {}
+
     /** The clip begins or ends; the stroke may have begun before, or go on. */
     record ClipEnd() implements Edge {}
 }

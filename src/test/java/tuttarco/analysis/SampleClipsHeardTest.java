@@ -29,7 +29,7 @@ class SampleClipsHeardTest {
     private record Sample(List<Reading> readings, BeatMap beats, Evenness evenness) {
         static Sample of(String name) throws Exception {
             Take take = TakeFile.read(SAMPLES.resolve(name + ".take.json"));
-            BeatMap beats = TakeParts.beatsUnlessLed(take, TakeParts.part(take))
+            BeatMap beats = TakeParts.toldUnlessLed(take, TakeParts.part(take))
                     .orElseThrow()
                     .beats();
             List<Reading> readings = new ArrayList<>();

@@ -276,6 +276,7 @@ public final class SectionFixture {
             case DOWN, UP -> kind.direction().equals(wanted) ? Verdict.WITH : Verdict.AGAINST;
             case TREMOLO, STILL, UNSURE -> Verdict.UNSURE;
             case UNSEEN -> Verdict.UNSEEN;
+            case ABSENT -> Verdict.REST;
         };
     }
 

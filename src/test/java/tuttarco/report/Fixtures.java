@@ -159,6 +159,7 @@ final class Fixtures {
                 UnityByShifts.of(section.comparison),
                 Optional.of(EVENNESS),
                 Togetherness.of(section.comparison, bows(section), CompareSettings.DEFAULT),
+                List.of(),
                 Map.of("take", "0".repeat(64), "video", "ab".repeat(32)),
                 Map.of("switch_s", "0.15"),
                 "0.1.0",

@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import tuttarco.analysis.SectionReader;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
-import tuttarco.report.AnalysedTake;
 import tuttarco.review.TakeReading.State;
 import tuttarco.seats.Place;
 import tuttarco.seats.Player;
@@ -55,7 +54,7 @@ class TakeReadingTest {
         Optional<Exception> fails = Optional.empty();
 
         @Override
-        public AnalysedTake read(Draft draft, SectionReader.Progress progress) throws Exception {
+        public TakeReading.Read read(Draft draft, SectionReader.Progress progress) throws Exception {
             for (double[] step : steps) {
                 background.tell(() -> clockNs.set((long) (step[0] * 1e9)));
                 progress.reached(step[1], step[2]);

@@ -12,7 +12,7 @@ import tuttarco.take.Take;
  * @param told the beats, empty where the leader's strokes are all there is to go by
  * @param sha256 of every input file by its role, lower-case hex; without the log of corrections
  */
-public record TakeReading(
+public record Uncorrected(
         Take take,
         Optional<Part> part,
         Optional<BeatSource.Told> told,
