@@ -4,9 +4,9 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.List;
 import tuttarco.bow.BowDirection;
 
 /** Collects cells and draws them, all of one kind in one path, so that files stay small. */
@@ -16,11 +16,13 @@ public final class CellPen {
 
     private static final double THIN = 0.11;
     private static final double HEAVY = 0.24;
-    /** Side of the mark of what was set by hand, as a part of the smaller cell side (chosen on rendered charts). */
-    private static final double HAND_MARK = 0.28;
-
     /** A cell's fill stops this many pixels inside it, so that neighbours stay apart. */
     private static final double INSET_PX = 1.5;
+
+    /** Side of a pencilled corner as a part of the smaller cell side, and at most in pixels (chosen on rendered charts). */
+    private static final double CORNER = 0.34;
+
+    private static final double MOST_CORNER_PX = 7;
 
     private final Path2D shade = new Path2D.Double();
     private final Path2D shownSigns = new Path2D.Double();
@@ -30,7 +32,8 @@ public final class CellPen {
     private final Path2D dotted = new Path2D.Double();
     private final Path2D outlines = new Path2D.Double();
     private final Path2D dashes = new Path2D.Double();
-    private final Path2D handMarks = new Path2D.Double();
+    private final Path2D crossed = new Path2D.Double();
+    private final Path2D corners = new Path2D.Double();
 
     public void add(Cell cell, Rectangle2D box) {
         double signPx = SIGN * Math.min(box.getWidth(), box.getHeight());
@@ -60,11 +63,11 @@ public final class CellPen {
                         new Rectangle2D.Double(
                                 box.getCenterX() - signPx / 3, box.getCenterY() - 0.6, signPx / 1.5, 1.2),
                         false);
-            case ABSENT -> dashes.append(cross(box, signPx), false);
+            case ABSENT -> crossed.append(crossed(inset(box)), false);
             case EMPTY -> {}
         }
         if (cell.byHand()) {
-            handMarks.append(handMark(inset(box)), false);
+            corners.append(corner(inset(box)), false);
         }
     }
 
@@ -87,10 +90,27 @@ public final class CellPen {
         g.fill(dashes);
         g.setStroke(Look.HAIRLINE);
         g.draw(outlines);
+        g.draw(crossed);
         g.setStroke(Look.DOTTED);
         g.draw(dotted);
         g.setPaint(palette.ink());
-        g.fill(handMarks);
+        g.fill(corners);
+    }
+
+    /** A line through a span in which the player was not there. */
+    static Shape crossed(Rectangle2D box) {
+        return new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMinY());
+    }
+
+    /** A pencilled corner, below right, in what was set by hand. */
+    static Path2D corner(Rectangle2D box) {
+        double sidePx = Math.min(MOST_CORNER_PX, CORNER * Math.min(box.getHeight(), box.getWidth()));
+        Path2D path = new Path2D.Double();
+        path.moveTo(box.getMaxX(), box.getMaxY() - sidePx);
+        path.lineTo(box.getMaxX(), box.getMaxY());
+        path.lineTo(box.getMaxX() - sidePx, box.getMaxY());
+        path.closePath();
+        return path;
     }
 
     /** A direction's sign, or a bar across where the bow stands still. */
@@ -113,30 +133,6 @@ public final class CellPen {
         return AffineTransform.getTranslateInstance(
                         box.getCenterX() - bounds.getCenterX(), box.getCenterY() - bounds.getCenterY())
                 .createTransformedShape(glyph);
-    }
-
-    /** Two thin lines across each other, for nobody there. */
-    private static Shape cross(Rectangle2D box, double signPx) {
-        double half = signPx / 3;
-        Path2D cross = new Path2D.Double();
-        for (double lean : List.of(-1.0, 1.0)) {
-            Path2D line = new Path2D.Double();
-            line.moveTo(box.getCenterX() - half, box.getCenterY() - lean * half);
-            line.lineTo(box.getCenterX() + half, box.getCenterY() + lean * half);
-            cross.append(Look.HAIRLINE.createStrokedShape(line), false);
-        }
-        return cross;
-    }
-
-    /** The mark of what was set by hand: the lower left corner filled, as a page's corner folded up. */
-    static Path2D handMark(Rectangle2D box) {
-        double sidePx = HAND_MARK * Math.min(box.getHeight(), box.getWidth());
-        Path2D corner = new Path2D.Double();
-        corner.moveTo(box.getMinX(), box.getMaxY() - sidePx);
-        corner.lineTo(box.getMinX() + sidePx, box.getMaxY());
-        corner.lineTo(box.getMinX(), box.getMaxY());
-        corner.closePath();
-        return corner;
     }
 
     private static Rectangle2D inset(Rectangle2D box) {

@@ -11,6 +11,7 @@ import org.jfree.chart.plot.XYPlot;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.stats.Interval;
+import tuttarco.strokes.Bow;
 import tuttarco.strokes.Stroke;
 
 /** The head of a row of the bow chart: bar numbers, and below them the strokes with their signs. */
@@ -18,13 +19,13 @@ final class StrokeLane extends AbstractXYAnnotation {
     static final int BAR_NUMBERS_PX = 18;
     static final int LANE_PX = 24;
 
-    private final transient List<Stroke> strokes;
+    private final transient List<Bow> bows;
     private final transient List<Interval> againstS;
     private final transient BeatMap beats;
 
     /** Strokes and beats may lie outside the row; what is outside is not drawn. */
-    StrokeLane(List<Stroke> strokes, List<Interval> againstS, BeatMap beats) {
-        this.strokes = strokes;
+    StrokeLane(List<Bow> bows, List<Interval> againstS, BeatMap beats) {
+        this.bows = bows;
         this.againstS = againstS;
         this.beats = beats;
     }
@@ -45,17 +46,19 @@ final class StrokeLane extends AbstractXYAnnotation {
         for (Interval span : againstS) {
             time.span(span.low(), span.high(), top + 1, LANE_PX - 2).ifPresent(pen::addAgainst);
         }
-        for (Stroke stroke : strokes) {
+        for (Bow bow : bows) {
+            Stroke stroke = bow.stroke();
             time.span(stroke.startS(), stroke.endS(), top + 1, LANE_PX - 2)
-                    .ifPresent(box -> pen.add(stroke, against(stroke), box));
+                    .ifPresent(box -> pen.add(bow, against(stroke), box));
         }
         pen.draw(g, Look.PALETTE);
         g.setPaint(Look.PALETTE.secondary());
         g.setStroke(Look.HAIRLINE);
-        double endPx = strokes.isEmpty()
+        double endPx = bows.isEmpty()
                 ? area.getMaxX()
                 : Math.min(
-                        area.getMaxX(), time.x(strokes.get(strokes.size() - 1).endS()));
+                        area.getMaxX(),
+                        time.x(bows.get(bows.size() - 1).stroke().endS()));
         g.draw(new Line2D.Double(area.getMinX(), top, endPx, top));
         g.draw(new Line2D.Double(area.getMinX(), top + LANE_PX, endPx, top + LANE_PX));
     }

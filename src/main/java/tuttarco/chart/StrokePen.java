@@ -6,6 +6,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import tuttarco.bow.BowDirection;
+import tuttarco.strokes.Bow;
+import tuttarco.strokes.Edge;
 import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
@@ -25,7 +27,9 @@ public final class StrokePen {
     private final Path2D dotted = new Path2D.Double();
     private final Path2D dashes = new Path2D.Double();
     private final Path2D tremolos = new Path2D.Double();
-    private final Path2D handMarks = new Path2D.Double();
+    private final Path2D endsByHand = new Path2D.Double();
+    private final Path2D crossed = new Path2D.Double();
+    private final Path2D corners = new Path2D.Double();
     private final Path2D signs = new Path2D.Double();
     private final Path2D againstSigns = new Path2D.Double();
 
@@ -35,7 +39,8 @@ public final class StrokePen {
     }
 
     /** A span of a reading. */
-    public void add(Stroke stroke, boolean against, Rectangle2D box) {
+    public void add(Bow bow, boolean against, Rectangle2D box) {
+        Stroke stroke = bow.stroke();
         StrokeKind kind = stroke.kind();
         double x = box.getCenterX();
         double y = box.getCenterY();
@@ -46,6 +51,8 @@ public final class StrokePen {
                     false);
         } else if (kind == StrokeKind.UNSEEN) {
             dashes.append(new Rectangle2D.Double(x - 4, y - 0.6, 8, 1.2), false);
+        } else if (kind == StrokeKind.ABSENT) {
+            crossed.append(CellPen.crossed(box), false);
         } else if (kind == StrokeKind.TREMOLO && box.getWidth() >= LEAST_SIGN_PX) {
             tremolos.append(BowSigns.tremolo(x, y, sizePx, sizePx * TREMOLO), false);
         }
@@ -58,10 +65,12 @@ public final class StrokePen {
                 (against ? againstSigns : signs).append(BowSigns.of(d, x, y, sizePx, weightPx), false);
             }
         });
+        boolean moved = bow.end() instanceof Edge.ByHand;
+        (moved ? endsByHand : ends)
+                .append(new Line2D.Double(box.getMaxX(), box.getMinY(), box.getMaxX(), box.getMaxY()), false);
         if (stroke.source() == Stroke.Source.BY_HAND) {
-            handMarks.append(CellPen.handMark(box), false);
+            corners.append(CellPen.corner(box), false);
         }
-        ends.append(new Line2D.Double(box.getMaxX(), box.getMinY(), box.getMaxX(), box.getMaxY()), false);
     }
 
     public void draw(Graphics2D g, Palette palette) {
@@ -71,13 +80,16 @@ public final class StrokePen {
         g.setStroke(Look.HAIRLINE);
         g.draw(ends);
         g.setPaint(palette.secondary());
+        g.draw(crossed);
         g.setStroke(Look.DOTTED);
         g.draw(dotted);
         fill(g, palette.secondary(), dashes);
         fill(g, palette.ink(), tremolos);
         fill(g, palette.with(), signs);
         fill(g, palette.heavy(), againstSigns);
-        fill(g, palette.ink(), handMarks);
+        fill(g, palette.ink(), corners);
+        g.setStroke(Look.MIDDLING);
+        g.draw(endsByHand);
     }
 
     private static void fill(Graphics2D g, Color colour, Path2D path) {

@@ -10,20 +10,21 @@ import tuttarco.chart.BowTravel;
 import tuttarco.chart.Spots;
 import tuttarco.report.AnalysedTake;
 import tuttarco.seats.Player;
+import tuttarco.strokes.Bow;
 import tuttarco.strokes.Stroke;
 
 /**
  * One player's bow over the whole clip.
  *
  * @param curve how the bow hand travelled, stretch by stretch
- * @param strokes as they were read or set by hand, in time order
+ * @param bows as they were read or set by hand, in time order
  * @param against when the player was away from what the section is compared with
  * @param mostTravel the farthest the curve goes to either side, shoulder widths
  */
 public record BowLine(
         Player player,
         List<List<BowTravel.Point>> curve,
-        List<Stroke> strokes,
+        List<Bow> bows,
         List<Stretch> against,
         BeatMap beats,
         double endS,
@@ -44,11 +45,11 @@ public record BowLine(
         return new BowLine(
                 player,
                 curve,
-                take.readings().stream()
-                        .filter(r -> r.player().equals(player))
+                take.bows().stream()
+                        .filter(b -> b.player().equals(player))
                         .findFirst()
                         .orElseThrow()
-                        .strokes(),
+                        .bows(),
                 Spots.of(player, take.comparison().divergences(), take.reference()).stream()
                         .map(d -> new Stretch(d.first().timeS(), beats.endS(d.lastIndex())))
                         .toList(),
@@ -70,13 +71,13 @@ public record BowLine(
     public List<Mark> marks(Mark.Kind kind) {
         return switch (kind) {
             case CHANGE ->
-                IntStream.range(0, strokes.size() - 1)
+                IntStream.range(0, bows.size() - 1)
                         .mapToObj(i -> Mark.between(
                                 kind,
                                 i,
-                                strokes.get(i).startS(),
-                                strokes.get(i).endS(),
-                                strokes.get(i + 1).endS()))
+                                bows.get(i).stroke().startS(),
+                                bows.get(i).stroke().endS(),
+                                bows.get(i + 1).stroke().endS()))
                         .toList();
             case BEAT -> beats.inBars() ? beatMarks() : List.of();
         };

@@ -1,6 +1,7 @@
 package tuttarco.review;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import tuttarco.beats.Beat;
 import tuttarco.corrections.Correction;
 import tuttarco.strokes.StrokeKind;
@@ -8,9 +9,10 @@ import tuttarco.strokes.StrokeKind;
 /** Sets right what was read of the chosen player in the chosen beats. It belongs to the window's thread. */
 public final class ByHand {
     private final Reviewing reviewing;
-    private final Correcting correcting;
+    private final Consumer<Correction> correcting;
 
-    public ByHand(Reviewing reviewing, Correcting correcting) {
+    /** @param correcting takes what is set right */
+    public ByHand(Reviewing reviewing, Consumer<Correction> correcting) {
         this.reviewing = reviewing;
         this.correcting = correcting;
     }
@@ -26,7 +28,7 @@ public final class ByHand {
     }
 
     private void corrected(Optional<Stretch> stretch, Said made) {
-        reviewing.choice().player().ifPresent(player -> stretch.ifPresent(s -> correcting.apply(made.of(player, s))));
+        reviewing.choice().player().ifPresent(player -> stretch.ifPresent(s -> correcting.accept(made.of(player, s))));
     }
 
     /** What is said of a player in a stretch. */
@@ -46,11 +48,11 @@ public final class ByHand {
                 reviewing
                         .choice()
                         .player()
-                        .ifPresent(p -> correcting.apply(new Correction.ChangeMoved(p, mark.timeS(), within)));
+                        .ifPresent(p -> correcting.accept(new Correction.ChangeMoved(p, mark.timeS(), within)));
             case BEAT ->
                 reviewing.judged().ifPresent(j -> {
                     Beat beat = j.table().beats().beats().get(mark.index());
-                    correcting.apply(new Correction.BeatMoved(beat.bar(), beat.beat(), mark.timeS(), within));
+                    correcting.accept(new Correction.BeatMoved(beat.bar(), beat.beat(), mark.timeS(), within));
                 });
         }
     }

@@ -12,7 +12,8 @@ public final class Following {
 
     private final double pictureS;
     private Optional<Double> soughtS = Optional.empty();
-    private boolean arrived;
+    /** Time of the picture that is seen there; empty until it is. */
+    private Optional<Double> arrivedAtS = Optional.empty();
 
     /** @param pictureS how long a picture is seen, seconds */
     public Following(double pictureS) {
@@ -22,12 +23,13 @@ public final class Following {
     /** The clip was told to go to a time, seconds. */
     public void sought(double timeS) {
         soughtS = Optional.of(timeS);
-        arrived = false;
+        arrivedAtS = Optional.empty();
     }
 
     /** The clip was told to play, or stands still again: whatever is seen next is where it is. */
     public void begins() {
         soughtS = Optional.empty();
+        arrivedAtS = Optional.empty();
     }
 
     /**
@@ -40,21 +42,25 @@ public final class Following {
         if (soughtS.isEmpty()) {
             return Optional.of(seenS);
         }
+        if (arrivedAtS.isPresent()) {
+            return arrivedAtS.get() == seenS && !playing ? Optional.empty() : follows(seenS);
+        }
         double aheadS = seenS - soughtS.get();
         boolean there = Math.abs(aheadS) < 1.5 * pictureS || playing && aheadS > 0 && aheadS < ARRIVED_WITHIN_S;
-        if (there && !playing) {
-            arrived = true;
-            return Optional.empty();
+        if (there && playing) {
+            return follows(seenS);
         }
-        if (there || arrived) {
-            soughtS = Optional.empty();
-            return Optional.of(seenS);
-        }
+        arrivedAtS = there ? Optional.of(seenS) : Optional.empty();
         return Optional.empty();
+    }
+
+    private Optional<Double> follows(double seenS) {
+        begins();
+        return Optional.of(seenS);
     }
 
     /** The time of which the readings are shown over a picture: the chosen one where the clip stands at it. */
     public double shownS(double seenS) {
-        return arrived && soughtS.isPresent() ? soughtS.get() : seenS;
+        return arrivedAtS.isPresent() ? soughtS.orElse(seenS) : seenS;
     }
 }

@@ -25,6 +25,7 @@ import tuttarco.review.Mark;
 import tuttarco.review.MarkMove;
 import tuttarco.review.Reviewing;
 import tuttarco.review.Stretch;
+import tuttarco.strokes.Bow;
 import tuttarco.strokes.Stroke;
 
 /**
@@ -233,8 +234,9 @@ final class BowCurve extends Drawn {
         for (Stretch against : bow.against()) {
             span(against.fromS(), against.toS()).ifPresent(pen::addAgainst);
         }
-        for (Stroke stroke : bow.strokes()) {
-            span(stroke.startS(), stroke.endS()).ifPresent(box -> pen.add(stroke, bow.against(stroke), box));
+        for (Bow one : bow.bows()) {
+            Stroke stroke = one.stroke();
+            span(stroke.startS(), stroke.endS()).ifPresent(box -> pen.add(one, bow.against(stroke), box));
         }
         pen.draw(g, palette);
         line(g, palette.secondary(), 1, 0, BARS_PX, widthPx(), BARS_PX);

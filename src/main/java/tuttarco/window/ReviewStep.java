@@ -100,7 +100,7 @@ final class ReviewStep implements Step {
     }
 
     private JComponent work() {
-        ByHand byHand = new ByHand(reviewing, correcting);
+        ByHand byHand = new ByHand(reviewing, correcting::apply);
         JPanel seen = new JPanel(new BorderLayout());
         picture.setMinimumSize(new Dimension(UIScale.scale(240), UIScale.scale(160)));
         seen.add(picture, BorderLayout.CENTER);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import tuttarco.strokes.Bows;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.tracks.ArmSample;
@@ -23,7 +24,12 @@ class BowMotionTest extends ChartContract {
 
     private static BowMotion motion(SectionFixture fixture, int p) {
         List<Divergence> spots = Spots.of(fixture.players.get(p), fixture.comparison.divergences(), Against.MARKING);
-        return new BowMotion(p + 1, fixture.tracks.get(p), fixture.readings.get(p), fixture.beats, spots);
+        return new BowMotion(
+                p + 1,
+                fixture.tracks.get(p),
+                Bows.of(fixture.tracks.get(p), fixture.readings.get(p)),
+                fixture.beats,
+                spots);
     }
 
     @Test

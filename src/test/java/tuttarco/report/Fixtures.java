@@ -29,53 +29,53 @@ import tuttarco.take.Take;
 import tuttarco.video.ClipFacts;
 
 /** Analysed takes made by hand from {@link SectionFixture}. */
-final class Fixtures {
+public final class Fixtures {
     private Fixtures() {}
 
-    static AnalysedTake unified() {
+    public static AnalysedTake unified() {
         return take(SectionFixture.unified(), true, Bowing.UNIFIED, "Autumn serenade, letter B");
     }
 
-    static AnalysedTake free() {
+    public static AnalysedTake free() {
         return take(SectionFixture.free(), true, Bowing.FREE, "Autumn serenade, free");
     }
 
-    static AnalysedTake withoutLeader() {
+    public static AnalysedTake withoutLeader() {
         return take(SectionFixture.withoutLeader(), true, Bowing.UNIFIED, "No leader");
     }
 
-    static AnalysedTake mostTurned() {
+    public static AnalysedTake mostTurned() {
         return take(SectionFixture.mostTurned(), true, Bowing.UNIFIED, "Most turned in bar 3");
     }
 
     /** One player over three beats. */
-    static AnalysedTake alone() {
+    public static AnalysedTake alone() {
         return take(SectionFixture.clean(1, 3), true, Bowing.UNIFIED, "One player");
     }
 
     /** A section over three beats. */
-    static AnalysedTake threeBeats() {
+    public static AnalysedTake threeBeats() {
         return take(SectionFixture.clean(8, 3), true, Bowing.UNIFIED, "Three beats");
     }
 
-    static AnalysedTake withoutPart() {
+    public static AnalysedTake withoutPart() {
         return take(SectionFixture.withoutPart(), false, Bowing.UNIFIED, "No part");
     }
 
-    static AnalysedTake nothingSeen() {
+    public static AnalysedTake nothingSeen() {
         return take(SectionFixture.nothingSeen(), true, Bowing.UNIFIED, "Nothing seen");
     }
 
-    static AnalysedTake withoutFacing() {
+    public static AnalysedTake withoutFacing() {
         return take(SectionFixture.withoutFacing(), true, Bowing.UNIFIED, "Facing not declared");
     }
 
-    static AnalysedTake named(String label) {
+    public static AnalysedTake named(String label) {
         return take(SectionFixture.named(label), true, Bowing.UNIFIED, label);
     }
 
     /** Sixty players over two hundred beats. */
-    static AnalysedTake large() {
+    public static AnalysedTake large() {
         return take(SectionFixture.clean(60, 200), true, Bowing.UNIFIED, "Sixty players");
     }
 
@@ -116,7 +116,7 @@ final class Fixtures {
             OptionalDouble.empty());
 
     /** A take of which the clip and perhaps somebody say when it was played. */
-    static AnalysedTake filmed(Instant made, Optional<LocalDate> day) {
+    public static AnalysedTake filmed(Instant made, Optional<LocalDate> day) {
         return take(
                 SectionFixture.unified(), true, Bowing.UNIFIED, "Autumn serenade, letter B", day, Optional.of(made));
     }
