@@ -9,7 +9,9 @@ import tuttarco.beats.BeatMap;
 import tuttarco.compare.Divergence;
 import tuttarco.seats.Player;
 import tuttarco.stats.Interval;
-import tuttarco.strokes.Reading;
+import tuttarco.strokes.Bow;
+import tuttarco.strokes.Bows;
+import tuttarco.strokes.Edge;
 import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 import tuttarco.tracks.ArmTrack;
@@ -30,9 +32,13 @@ public final class BowMotion implements Chart {
                     + "a tremolo), the beats as thin lines and the bar numbers; where no "
                     + "bars are known, the leader's strokes and their numbers. The curve breaks where the arm was not seen.";
 
+    private static final String BY_HAND_HELP =
+            " A pencilled corner, below right, marks a stroke that was set by hand, a dark line a change that was moved; where the "
+                    + "player was not there a line goes across.";
+
     private final int number;
     private final ArmTrack track;
-    private final Reading reading;
+    private final Bows bows;
     private final BeatMap beats;
     private final List<Divergence> spots;
 
@@ -40,16 +46,16 @@ public final class BowMotion implements Chart {
      * @param number the player's place in the section's order, from 1; part of the key
      * @param spots this player's divergences of the one reference the report shows, in the order played
      */
-    public BowMotion(int number, ArmTrack track, Reading reading, BeatMap beats, List<Divergence> spots) {
+    public BowMotion(int number, ArmTrack track, Bows bows, BeatMap beats, List<Divergence> spots) {
         this.number = number;
         this.track = track;
-        this.reading = reading;
+        this.bows = bows;
         this.beats = beats;
         this.spots = List.copyOf(spots);
     }
 
     public Player player() {
-        return reading.player();
+        return bows.player();
     }
 
     @Override
@@ -67,22 +73,27 @@ public final class BowMotion implements Chart {
         return name + " " + Words.turned(spots.get(0), beats) + more;
     }
 
+    /** What somebody set is none of what was read. */
     private double readShare() {
         double readS = 0;
-        double openS = 0;
-        for (Stroke stroke : reading.strokes()) {
-            if (stroke.kind() == StrokeKind.UNSURE || stroke.kind() == StrokeKind.UNSEEN) {
-                openS += stroke.lengthS();
-            } else {
-                readS += stroke.lengthS();
-            }
+        double allS = 0;
+        for (Bow bow : bows.bows()) {
+            Stroke stroke = bow.stroke();
+            boolean open = stroke.kind() == StrokeKind.UNSURE || stroke.kind() == StrokeKind.UNSEEN;
+            readS += open || byHand(stroke) ? 0 : stroke.lengthS();
+            allS += stroke.lengthS();
         }
-        return readS + openS == 0 ? 0 : readS / (readS + openS);
+        return allS == 0 ? 0 : readS / allS;
     }
 
     @Override
     public String help() {
-        return HELP;
+        boolean byHand = bows.bows().stream().anyMatch(b -> byHand(b.stroke()) || b.end() instanceof Edge.ByHand);
+        return byHand ? HELP + BY_HAND_HELP : HELP;
+    }
+
+    private static boolean byHand(Stroke stroke) {
+        return stroke.source() == Stroke.Source.BY_HAND;
     }
 
     @Override
@@ -102,7 +113,7 @@ public final class BowMotion implements Chart {
     @Override
     public JFreeChart draw() {
         BowRows rows = new BowRows(BowTravel.of(track), beats);
-        StrokeLane lane = new StrokeLane(reading.strokes(), againstS(), beats);
+        StrokeLane lane = new StrokeLane(bows.bows(), againstS(), beats);
         double lengthS = Math.max(1, Math.min(ROW_S, track.endS() - track.startS()));
         List<XYPlot> plots = new ArrayList<>();
         for (int r = 0; r < rowCount(); r++) {
@@ -120,11 +131,18 @@ public final class BowMotion implements Chart {
 
     @Override
     public ChartTable table() {
-        List<List<String>> rows = reading.strokes().stream()
-                .map(s -> List.of(
-                        Words.clock(s.startS()), Words.clock(s.endS()), s.kind().word(), Words.percent(s.confidence())))
+        List<List<String>> rows = bows.bows().stream()
+                .map(b -> List.of(
+                        time(b.stroke().startS(), b.start()),
+                        time(b.stroke().endS(), b.end()),
+                        b.stroke().kind().word() + (byHand(b.stroke()) ? ", by hand" : ""),
+                        Words.percent(b.stroke().confidence())))
                 .toList();
         return new ChartTable(
                 "Strokes of " + Words.plain(player().label()), List.of("From", "To", "Read as", "Confidence"), rows);
+    }
+
+    private static String time(double timeS, Edge edge) {
+        return Words.clock(timeS) + (edge instanceof Edge.ByHand ? ", by hand" : "");
     }
 }

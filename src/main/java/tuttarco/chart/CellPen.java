@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import tuttarco.bow.BowDirection;
@@ -18,6 +19,11 @@ final class CellPen {
     /** A cell's fill stops this many pixels inside it, so that neighbours stay apart. */
     private static final double INSET_PX = 1.5;
 
+    /** Side of a pencilled corner as a part of the smaller cell side, and at most in pixels (chosen on rendered charts). */
+    private static final double CORNER = 0.34;
+
+    private static final double MOST_CORNER_PX = 7;
+
     private final Path2D shade = new Path2D.Double();
     private final Path2D shownSigns = new Path2D.Double();
     private final Path2D withSigns = new Path2D.Double();
@@ -26,6 +32,8 @@ final class CellPen {
     private final Path2D dotted = new Path2D.Double();
     private final Path2D outlines = new Path2D.Double();
     private final Path2D dashes = new Path2D.Double();
+    private final Path2D crossed = new Path2D.Double();
+    private final Path2D corners = new Path2D.Double();
 
     void add(Cell cell, Rectangle2D box) {
         double signPx = SIGN * Math.min(box.getWidth(), box.getHeight());
@@ -55,7 +63,11 @@ final class CellPen {
                         new Rectangle2D.Double(
                                 box.getCenterX() - signPx / 3, box.getCenterY() - 0.6, signPx / 1.5, 1.2),
                         false);
-            case ABSENT, EMPTY -> {}
+            case ABSENT -> crossed.append(crossed(inset(box)), false);
+            case EMPTY -> {}
+        }
+        if (cell.byHand()) {
+            corners.append(corner(inset(box)), false);
         }
     }
 
@@ -75,8 +87,27 @@ final class CellPen {
         g.fill(dashes);
         g.setStroke(Look.HAIRLINE);
         g.draw(outlines);
+        g.draw(crossed);
         g.setStroke(Look.DOTTED);
         g.draw(dotted);
+        g.setPaint(palette.ink());
+        g.fill(corners);
+    }
+
+    /** A line through a span in which the player was not there. */
+    static Shape crossed(Rectangle2D box) {
+        return new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMinY());
+    }
+
+    /** A pencilled corner, below right, in what was set by hand. */
+    static Path2D corner(Rectangle2D box) {
+        double sidePx = Math.min(MOST_CORNER_PX, CORNER * Math.min(box.getHeight(), box.getWidth()));
+        Path2D path = new Path2D.Double();
+        path.moveTo(box.getMaxX(), box.getMaxY() - sidePx);
+        path.lineTo(box.getMaxX(), box.getMaxY());
+        path.lineTo(box.getMaxX() - sidePx, box.getMaxY());
+        path.closePath();
+        return path;
     }
 
     /** A direction's sign, or a bar across where the bow stands still. */

@@ -14,6 +14,8 @@ import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.bow.BowDirection;
 import tuttarco.stats.Interval;
+import tuttarco.strokes.Bow;
+import tuttarco.strokes.Edge;
 import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
@@ -30,13 +32,13 @@ final class StrokeLane extends AbstractXYAnnotation {
     private static final double HEAVY = 0.24;
     private static final double TREMOLO = 0.16;
 
-    private final transient List<Stroke> strokes;
+    private final transient List<Bow> bows;
     private final transient List<Interval> againstS;
     private final transient BeatMap beats;
 
     /** Strokes and beats may lie outside the row; what is outside is not drawn. */
-    StrokeLane(List<Stroke> strokes, List<Interval> againstS, BeatMap beats) {
-        this.strokes = strokes;
+    StrokeLane(List<Bow> bows, List<Interval> againstS, BeatMap beats) {
+        this.bows = bows;
         this.againstS = againstS;
         this.beats = beats;
     }
@@ -58,17 +60,19 @@ final class StrokeLane extends AbstractXYAnnotation {
             time.span(span.low(), span.high(), top + 1, LANE_PX - 2)
                     .ifPresent(box -> pens.againstFills.append(CellPen.bevelled(box), false));
         }
-        for (Stroke stroke : strokes) {
+        for (Bow bow : bows) {
+            Stroke stroke = bow.stroke();
             time.span(stroke.startS(), stroke.endS(), top + 1, LANE_PX - 2)
-                    .ifPresent(box -> pens.add(stroke, against(stroke), box));
+                    .ifPresent(box -> pens.add(bow, against(stroke), box));
         }
         pens.draw(g);
         g.setPaint(Look.PALETTE.secondary());
         g.setStroke(Look.HAIRLINE);
-        double endPx = strokes.isEmpty()
+        double endPx = bows.isEmpty()
                 ? area.getMaxX()
                 : Math.min(
-                        area.getMaxX(), time.x(strokes.get(strokes.size() - 1).endS()));
+                        area.getMaxX(),
+                        time.x(bows.get(bows.size() - 1).stroke().endS()));
         g.draw(new Line2D.Double(area.getMinX(), top, endPx, top));
         g.draw(new Line2D.Double(area.getMinX(), top + LANE_PX, endPx, top + LANE_PX));
     }
@@ -97,13 +101,17 @@ final class StrokeLane extends AbstractXYAnnotation {
         private final Path2D againstFills = new Path2D.Double();
         private final Path2D shades = new Path2D.Double();
         private final Path2D ends = new Path2D.Double();
+        private final Path2D endsByHand = new Path2D.Double();
+        private final Path2D crossed = new Path2D.Double();
+        private final Path2D corners = new Path2D.Double();
         private final Path2D dotted = new Path2D.Double();
         private final Path2D dashes = new Path2D.Double();
         private final Path2D tremolos = new Path2D.Double();
         private final Path2D signs = new Path2D.Double();
         private final Path2D againstSigns = new Path2D.Double();
 
-        void add(Stroke stroke, boolean against, Rectangle2D box) {
+        void add(Bow bow, boolean against, Rectangle2D box) {
+            Stroke stroke = bow.stroke();
             double x = box.getCenterX();
             double y = box.getCenterY();
             double sizePx = Math.min(SIGN_PX, box.getWidth() - 2);
@@ -114,6 +122,8 @@ final class StrokeLane extends AbstractXYAnnotation {
                         false);
             } else if (stroke.kind() == StrokeKind.UNSEEN) {
                 dashes.append(new Rectangle2D.Double(x - 4, y - 0.6, 8, 1.2), false);
+            } else if (stroke.kind() == StrokeKind.ABSENT) {
+                crossed.append(CellPen.crossed(box), false);
             } else if (stroke.kind() == StrokeKind.TREMOLO && box.getWidth() >= LEAST_SIGN_PX) {
                 tremolos.append(BowSigns.tremolo(x, y, sizePx, sizePx * TREMOLO), false);
             }
@@ -126,7 +136,12 @@ final class StrokeLane extends AbstractXYAnnotation {
                     (against ? againstSigns : signs).append(BowSigns.of(d, x, y, sizePx, weightPx), false);
                 }
             });
-            ends.append(new Line2D.Double(box.getMaxX(), box.getMinY(), box.getMaxX(), box.getMaxY()), false);
+            boolean moved = bow.end() instanceof Edge.ByHand;
+            (moved ? endsByHand : ends)
+                    .append(new Line2D.Double(box.getMaxX(), box.getMinY(), box.getMaxX(), box.getMaxY()), false);
+            if (stroke.source() == Stroke.Source.BY_HAND) {
+                corners.append(CellPen.corner(box), false);
+            }
         }
 
         void draw(Graphics2D g) {
@@ -137,12 +152,16 @@ final class StrokeLane extends AbstractXYAnnotation {
             g.setStroke(Look.HAIRLINE);
             g.draw(ends);
             g.setPaint(palette.secondary());
+            g.draw(crossed);
             g.setStroke(Look.DOTTED);
             g.draw(dotted);
             fill(g, palette.secondary(), dashes);
             fill(g, palette.ink(), tremolos);
             fill(g, palette.with(), signs);
             fill(g, palette.heavy(), againstSigns);
+            fill(g, palette.ink(), corners);
+            g.setStroke(Look.MIDDLING);
+            g.draw(endsByHand);
         }
 
         private static void fill(Graphics2D g, Color colour, Path2D path) {

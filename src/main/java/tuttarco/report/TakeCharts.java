@@ -21,7 +21,7 @@ import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Timing;
 import tuttarco.compare.Unity;
 import tuttarco.seats.Player;
-import tuttarco.strokes.Reading;
+import tuttarco.strokes.Bows;
 import tuttarco.take.Bowing;
 import tuttarco.tracks.ArmTrack;
 
@@ -90,10 +90,10 @@ final class TakeCharts {
         Comparison comparison = take.comparison();
         Optional<ArmTrack> track =
                 take.tracks().stream().filter(t -> t.player().equals(player)).findFirst();
-        Optional<Reading> reading =
-                take.readings().stream().filter(r -> r.player().equals(player)).findFirst();
+        Optional<Bows> bows =
+                take.bows().stream().filter(b -> b.player().equals(player)).findFirst();
         int number = comparison.players().indexOf(player) + 1;
-        return track.flatMap(t -> reading.map(r -> new BowMotion(
-                number, t, r, comparison.beats(), Spots.of(player, comparison.divergences(), reference(take)))));
+        return track.flatMap(t -> bows.map(b -> new BowMotion(
+                number, t, b, comparison.beats(), Spots.of(player, comparison.divergences(), reference(take)))));
     }
 }

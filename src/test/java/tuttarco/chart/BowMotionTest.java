@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Divergence.Against;
+import tuttarco.strokes.Bows;
 import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
 
@@ -23,7 +24,12 @@ class BowMotionTest extends ChartContract {
 
     private static BowMotion motion(SectionFixture fixture, int p) {
         List<Divergence> spots = Spots.of(fixture.players.get(p), fixture.comparison.divergences(), Against.MARKING);
-        return new BowMotion(p + 1, fixture.tracks.get(p), fixture.readings.get(p), fixture.beats, spots);
+        return new BowMotion(
+                p + 1,
+                fixture.tracks.get(p),
+                Bows.of(fixture.tracks.get(p), fixture.readings.get(p)),
+                fixture.beats,
+                spots);
     }
 
     @Test
