@@ -51,6 +51,10 @@ public final class SectionByBeat implements Chart {
         return Words.names(first.players()) + " " + Words.turned(first, comparison.beats()) + more;
     }
 
+    private boolean byHand() {
+        return rows.stream().flatMap(r -> r.cells().stream()).anyMatch(Cell::byHand);
+    }
+
     private boolean judged() {
         return rows.stream()
                 .flatMap(r -> r.cells().stream())
@@ -66,6 +70,9 @@ public final class SectionByBeat implements Chart {
                 + "; a dotted cell was too unsure to judge, with a question mark where not even a "
                 + "direction could be told; a short dash was not seen; an empty cell had nothing to "
                 + "compare with. The leader is underlined."
+                + (byHand()
+                        ? " A pencilled corner, below right, marks what was set by hand; a line across, that the player was not there."
+                        : "")
                 + (comparison.beats().stops()
                         ? " After each stop a new line begins, with the time in the clip before it."
                         : "");
@@ -78,7 +85,7 @@ public final class SectionByBeat implements Chart {
 
     @Override
     public int heightPx() {
-        return TITLE_PX + systems.heightPx() + SectionPlot.KEY_PX + 2 * EDGE_PX;
+        return TITLE_PX + systems.heightPx() + SectionPlot.keyPx(rows) + 2 * EDGE_PX;
     }
 
     @Override

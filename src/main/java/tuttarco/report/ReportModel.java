@@ -70,7 +70,7 @@ public record ReportModel(
      *
      * @param counted what the shares are of, in the plural
      */
-    public record Sureness(String counted, String sure, String unsure, String unseen) {}
+    public record Sureness(String counted, String sure, String unsure, String unseen, Optional<String> byHand) {}
 
     /** What was analysed: names and values in the order shown. */
     public record Facts(String program, List<Fact> inputs, List<Fact> settings) {}

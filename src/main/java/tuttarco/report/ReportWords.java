@@ -17,6 +17,7 @@ import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Verdict;
 import tuttarco.seats.Player;
+import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 import tuttarco.take.Bowing;
 
@@ -190,6 +191,7 @@ final class ReportWords {
             sentences.add("Not judged: " + (unsure > 0 ? Words.count(unsure, unit) + " unsure" : "") + both
                     + (unseen > 0 ? Words.count(unseen, unit) + " not seen" : "") + ".");
         }
+        byHandWords(readings).ifPresent(sentences::add);
         if (!free) {
             new LateWords(take.together().timing()).of(player).ifPresent(sentences::add);
         }
@@ -203,12 +205,36 @@ final class ReportWords {
         return sentences;
     }
 
+    private Optional<String> byHandWords(List<BeatReading> readings) {
+        long byHand = readings.stream().filter(ReportWords::byHand).count();
+        long absent =
+                readings.stream().filter(r -> r.played() == StrokeKind.ABSENT).count();
+        List<String> words = new ArrayList<>();
+        if (byHand > absent) {
+            words.add(Words.count(byHand - absent, unit) + " set by hand");
+        }
+        if (absent > 0) {
+            words.add("not there on " + Words.count(absent, unit));
+        }
+        return words.isEmpty() ? Optional.empty() : Optional.of("As somebody said: " + String.join(", ", words) + ".");
+    }
+
+    private static boolean byHand(BeatReading reading) {
+        return reading.source() == Stroke.Source.BY_HAND;
+    }
+
+    /** What somebody set is no success of the program's, nor is it in doubt. */
     private ReportModel.Sureness sureness() {
         long all = count(r -> true);
-        long unsure = count(r -> r.played() == StrokeKind.UNSURE);
-        long unseen = count(r -> r.played() == StrokeKind.UNSEEN);
+        long byHand = count(ReportWords::byHand);
+        long unsure = count(r -> !byHand(r) && r.played() == StrokeKind.UNSURE);
+        long unseen = count(r -> !byHand(r) && r.played() == StrokeKind.UNSEEN);
         return new ReportModel.Sureness(
-                unit + "s", share(all - unsure - unseen, all), share(unsure, all), share(unseen, all));
+                unit + "s",
+                share(all - byHand - unsure - unseen, all),
+                share(unsure, all),
+                share(unseen, all),
+                byHand == 0 ? Optional.empty() : Optional.of(share(byHand, all)));
     }
 
     private static String share(long part, long all) {

@@ -38,6 +38,8 @@ import tuttarco.compare.SharedBow.Opposite;
 import tuttarco.compare.Spot;
 import tuttarco.compare.Timing;
 import tuttarco.compare.Togetherness;
+import tuttarco.corrections.CorrectionLine;
+import tuttarco.corrections.LogEntry;
 import tuttarco.files.OwnFiles;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Player;
@@ -45,6 +47,7 @@ import tuttarco.strokes.Bow;
 import tuttarco.strokes.BowUse;
 import tuttarco.strokes.Bows;
 import tuttarco.strokes.Edge;
+import tuttarco.strokes.Stroke;
 import tuttarco.take.Bowing;
 
 /**
@@ -140,6 +143,13 @@ public final class ResultsJson implements Output {
             json.writeString(note);
         }
         json.writeEndArray();
+        json.writeArrayFieldStart("corrections");
+        for (LogEntry.Done done : take.corrected()) {
+            json.writeStartObject();
+            CorrectionLine.write(done, json);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static void writeWords(String field, Map<String, String> words, JsonGenerator json) throws IOException {
@@ -194,6 +204,9 @@ public final class ResultsJson implements Output {
         error("end_se_s", bow.end(), json);
         json.writeStringField("direction", bow.stroke().kind().word());
         number("confidence", bow.stroke().confidence(), json);
+        byHand("by_hand", bow.stroke().source() == Stroke.Source.BY_HAND, json);
+        byHand("start_by_hand", bow.start() instanceof Edge.ByHand, json);
+        byHand("end_by_hand", bow.end() instanceof Edge.ByHand, json);
         if (bow.stroke().kind().direction().isPresent()) {
             writeUse(bow.use(), json);
         }
@@ -203,6 +216,13 @@ public final class ResultsJson implements Output {
     private static void error(String field, Edge edge, JsonGenerator json) throws IOException {
         if (edge instanceof Edge.Change change) {
             number(field, change.standardErrorS(), json);
+        }
+    }
+
+    /** Only what was not read says so. */
+    private static void byHand(String field, boolean byHand, JsonGenerator json) throws IOException {
+        if (byHand) {
+            json.writeBooleanField(field, true);
         }
     }
 
@@ -349,6 +369,7 @@ public final class ResultsJson implements Output {
         }
         json.writeStringField("played", reading.played().word());
         number("confidence", reading.confidence(), json);
+        byHand("by_hand", reading.source() == Stroke.Source.BY_HAND, json);
         json.writeStringField("verdict", reading.verdict().word());
         json.writeStringField("leader_verdict", reading.leaderVerdict().word());
         json.writeEndObject();

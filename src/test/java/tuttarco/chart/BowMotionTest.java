@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import tuttarco.strokes.Bows;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Divergence.Against;
+import tuttarco.strokes.Bows;
 import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
 
