@@ -3,14 +3,12 @@ package tuttarco.analysis;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import tuttarco.beats.BeatSource;
+import tuttarco.beats.BeatMap;
 import tuttarco.beats.PartTimes;
 import tuttarco.beats.TimedSpan;
 import tuttarco.compare.CompareSettings;
 import tuttarco.compare.PlayedStrokes;
-import tuttarco.corrections.CorrectedReadings;
 import tuttarco.corrections.CorrectionLog;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -25,38 +23,42 @@ import tuttarco.take.Take;
 
 /** From a take to the bow signs that one player's bowing gives its part. */
 public final class PartMarking {
-    private final SectionReader sectionReader;
-    private final CompareSettings compareSettings;
+    private final Take take;
+    private final Player player;
+    private final PartDocument document;
 
-    public PartMarking(SectionReader sectionReader, CompareSettings compareSettings) {
-        this.sectionReader = sectionReader;
-        this.compareSettings = compareSettings;
+    private PartMarking(Take take, Player player, PartDocument document) {
+        this.take = take;
+        this.player = player;
+        this.document = document;
     }
 
     /**
-     * Reads the whole section, as the report does, so that both say the same of the player.
+     * Looks whether a player's signs can be written into a take's part, before anything is read that takes long.
      *
      * @param label the player's label in the take
-     * @param every a sign on every stroke, not only where a reader needs one
-     * @throws InputException if a file the take names can't be read or is not valid, or the take has no such player
-     * @throws NothingSeenException if nothing could be read from the picture
-     * @throws InterruptedException if the thread was interrupted
+     * @throws InputException if the take has no such player, or no part that can be written into
      */
-    public MarkedPart of(Take take, String label, boolean every, SectionReader.Progress progress)
-            throws InputException, NothingSeenException, InterruptedException {
+    public static PartMarking of(Take take, String label) throws InputException {
         Player player = player(take, label);
         Path partFile = take.part()
                 .orElseThrow(() -> new InputException(
                         "there is no part to write bow signs into; add the part to " + InputBytes.name(take.file())));
-        PartDocument document = PartDocument.read(partFile);
-        Part part = TakeParts.part(take).orElseThrow();
-        BeatSource.Told told = TakeParts.beats(take, Optional.of(part)).told();
-        PartTimes times = PartTimes.of(part, told.beats());
+        return new PartMarking(take, player, PartDocument.read(partFile));
+    }
 
-        SectionReading read = sectionReader.read(take.video(), take.players(), progress);
-
-        CorrectedReadings corrected = CorrectedReadings.of(
-                read.readings(), CorrectionLog.of(take.file()).corrections());
+    /**
+     * The signs by what was read of the whole section, as the report has it, so that both say the same of the player.
+     *
+     * @param every a sign on every stroke, not only where a reader needs one
+     * @throws InputException if the beats, as they are moved, don't fit the part, or it can't be written
+     */
+    public MarkedPart by(Uncorrected read, CorrectionLog log, boolean every, CompareSettings settings)
+            throws InputException {
+        Part part = read.part().orElseThrow();
+        Corrected corrected = Corrected.of(read, log.corrections());
+        BeatMap beats = corrected.beats().orElseThrow();
+        PartTimes times = PartTimes.of(part, beats);
         Reading played = corrected.readings().stream()
                 .filter(r -> r.player().equals(player))
                 .findFirst()
@@ -64,11 +66,13 @@ public final class PartMarking {
         List<TimedSpan> begun = times.spans().stream()
                 .filter(s -> times.secondsAt(s.span().start()).contains(s.startS()))
                 .toList();
-        BowMarks marks = PlayerMarking.of(part, PlayedStrokes.of(played.strokes(), begun, compareSettings), every);
-        List<String> notes = new ArrayList<>(told.notes());
-        notes.addAll(read.notes());
+        BowMarks marks = PlayerMarking.of(part, PlayedStrokes.of(played.strokes(), begun, settings), every);
+        List<String> notes = new ArrayList<>();
+        read.told().ifPresent(told -> notes.addAll(told.notes()));
+        notes.addAll(read.section().notes());
         notes.addAll(corrected.notes());
-        return new MarkedPart(document, document.place(take.partChoice(), TakeParts.instrument(take)), marks, notes);
+        int place = document.place(take.partChoice(), TakeParts.instrument(take));
+        return new MarkedPart(document.marked(place, marks.marks()), player.label(), marks, notes);
     }
 
     private static Player player(Take take, String label) throws InputException {

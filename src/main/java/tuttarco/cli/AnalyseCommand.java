@@ -13,9 +13,7 @@ import picocli.CommandLine.Spec;
 import tuttarco.analysis.Analysis;
 import tuttarco.files.WholeFolder;
 import tuttarco.report.AnalysedTake;
-import tuttarco.report.Output;
 import tuttarco.report.Outputs;
-import tuttarco.report.ResultsJson;
 import tuttarco.season.SeasonLog;
 
 /** The main job: a take in, a report out. */
@@ -59,14 +57,7 @@ final class AnalyseCommand implements Callable<Integer> {
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
             analysed = Analysis.standard(Version.number(), kept.cache()).of(take, progress.ofReading());
         }
-        WholeFolder.write(out, ResultsJson.filesNotedIn(out), folder -> {
-            for (Output output : Outputs.all()) {
-                if (Thread.interrupted()) {
-                    throw new InterruptedException("writing was stopped");
-                }
-                output.write(analysed, folder);
-            }
-        });
+        Outputs.write(analysed, out);
         if (season.isPresent()) {
             SeasonLog.append(season.get(), analysed.onRecord(analysed.day(ZoneId.systemDefault())));
         }

@@ -1,12 +1,8 @@
 package tuttarco.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,14 +11,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tuttarco.analysis.Analysis;
 import tuttarco.analysis.MarkedPart;
 import tuttarco.analysis.PartMarking;
-import tuttarco.analysis.SectionReader;
-import tuttarco.chart.Words;
+import tuttarco.analysis.Uncorrected;
 import tuttarco.compare.CompareSettings;
-import tuttarco.files.Plain;
+import tuttarco.corrections.CorrectionLog;
 import tuttarco.files.WholeFolder;
-import tuttarco.mark.BowMarks;
 import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 
@@ -38,10 +33,6 @@ import tuttarco.take.TakeFile;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
 final class MarkCommand implements Callable<Integer> {
-    private static final String COMPRESSED = ".mxl";
-    private static final List<String> PART_ENDINGS = List.of(".musicxml", ".xml", COMPRESSED);
-    private static final String LIST_ENDING = ".marks.txt";
-
     @Spec
     private CommandSpec spec;
 
@@ -72,26 +63,23 @@ final class MarkCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        String title = title();
+        requireTitle();
         Path target = out.toAbsolutePath().normalize();
         Take given = TakeFile.read(take);
         requireNotItsOwn(given, target);
         requireOfItsKind(given);
         WholeFolder.requireNoFile(target.getParent());
-        MarkedPart marked;
+        PartMarking marking = PartMarking.of(given, player);
+        Uncorrected read;
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
-            marked = new PartMarking(SectionReader.standard(kept.cache()), CompareSettings.DEFAULT)
-                    .of(given, player, every, progress.ofReading());
+            read = Analysis.standard(Version.number(), kept.cache()).read(given, progress.ofReading());
         }
-        BowMarks marks = marked.marks();
-        byte[] part = marked.document().marked(marked.part(), marks.marks());
-        List<String> lines = lines(marks);
-        WholeFolder.write(target.getParent(), folder -> {
-            Files.write(folder.resolve(target.getFileName()), part);
-            Files.write(folder.resolve(title + LIST_ENDING), lines, StandardCharsets.UTF_8);
-        });
+        MarkedPart marked = marking.by(read, CorrectionLog.of(take), every, CompareSettings.DEFAULT);
+        WholeFolder.write(
+                target.getParent(),
+                folder -> marked.write(folder, target.getFileName().toString()));
         marked.notes().forEach(note -> speaking.say(spec.commandLine().getErr(), note));
-        lines.forEach(line -> speaking.say(spec.commandLine().getOut(), line));
+        marked.told().forEach(line -> speaking.say(spec.commandLine().getOut(), line));
         speaking.say(spec.commandLine().getOut(), "The part lies at " + out);
         return ExitCode.DONE.number();
     }
@@ -108,8 +96,8 @@ final class MarkCommand implements Callable<Integer> {
 
     /** A compressed part stays compressed. */
     private void requireOfItsKind(Take given) {
-        boolean compressed = compressed(out);
-        if (given.part().isPresent() && compressed(given.part().get()) != compressed) {
+        boolean compressed = MarkedPart.compressed(out);
+        if (given.part().isPresent() && MarkedPart.compressed(given.part().get()) != compressed) {
             throw new ParameterException(
                     spec.commandLine(),
                     "'" + out + "' would be " + (compressed ? "" : "un") + "compressed MusicXML, but the take's part is"
@@ -117,27 +105,9 @@ final class MarkCommand implements Callable<Integer> {
         }
     }
 
-    private static boolean compressed(Path part) {
-        return part.toString().toLowerCase(Locale.ROOT).endsWith(COMPRESSED);
-    }
-
-    private String title() {
-        String name = out.getFileName() == null ? "" : out.getFileName().toString();
-        String ending = PART_ENDINGS.stream()
-                .filter(e -> name.toLowerCase(Locale.ROOT).endsWith(e) && name.length() > e.length())
-                .findFirst()
+    private void requireTitle() {
+        MarkedPart.title(out)
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(), "'" + out + "' does not end in NAME.musicxml, NAME.xml or NAME.mxl"));
-        return name.substring(0, name.length() - ending.length());
-    }
-
-    private List<String> lines(BowMarks marks) {
-        List<String> lines = new ArrayList<>();
-        lines.add(Words.count(marks.signs(), "sign") + " for "
-                + Words.count(marks.marks().size(), "stroke") + " as "
-                + Plain.text(player) + " played them, " + Words.count(marks.questions(), "question")
-                + "; the part's own bow signs on these strokes were replaced.");
-        marks.remarks().forEach(remark -> lines.add(Plain.line(remark) + "."));
-        return lines;
     }
 }

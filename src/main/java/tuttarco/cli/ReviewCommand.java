@@ -14,9 +14,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tuttarco.analysis.Analysis;
+import tuttarco.analysis.HandOut;
 import tuttarco.review.Background;
 import tuttarco.review.Correcting;
 import tuttarco.review.Draft;
+import tuttarco.review.HandingOut;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
 import tuttarco.review.TakeReading;
@@ -70,8 +72,12 @@ final class ReviewCommand implements Callable<Integer> {
             EventQueue.invokeAndWait(() -> {
                 (night ? Theme.NIGHT : Theme.PAPER).apply();
                 TakeReading reading = new TakeReading(session, TakeReading.by(analysis, keeping), System::nanoTime);
-                ReviewWindow window =
-                        new ReviewWindow(session, reading, new Correcting(session, analysis), closed::countDown);
+                ReviewWindow window = new ReviewWindow(
+                        session,
+                        reading,
+                        new Correcting(session, analysis),
+                        new HandingOut(session, new HandOut(analysis)),
+                        closed::countDown);
                 first.ifPresent(session::open);
                 window.show();
             });

@@ -32,6 +32,10 @@ public final class Reviewing {
 
     /** What must be done before there is something to review; empty if nothing. */
     public Optional<TakeReading.State.NotYet> first() {
+        return first(session);
+    }
+
+    static Optional<TakeReading.State.NotYet> first(Session session) {
         return session.analysed().isPresent()
                 ? Optional.empty()
                 : TakeReading.missing(session.draft())

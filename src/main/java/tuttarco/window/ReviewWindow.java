@@ -10,6 +10,7 @@ import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.WindowConstants;
 import tuttarco.review.Correcting;
+import tuttarco.review.HandingOut;
 import tuttarco.review.Session;
 import tuttarco.review.TakeReading;
 
@@ -28,14 +29,15 @@ public final class ReviewWindow {
     private int current;
 
     /** Makes the window, not yet seen; on the event thread. */
-    public ReviewWindow(Session session, TakeReading reading, Correcting correcting, Runnable closed) {
+    public ReviewWindow(
+            Session session, TakeReading reading, Correcting correcting, HandingOut handing, Runnable closed) {
         steps = List.of(
                 new OpenStep(session),
                 new SeatsStep(session),
                 new MusicStep(session),
                 new ReadingStep(session, reading),
                 new ReviewStep(session, correcting),
-                new HandOutStep(session));
+                new HandOutStep(session, handing));
         steps.forEach(step -> middle.add(step.view(), step.key()));
         row = new StepRow(steps, this::go);
         frame.setName("tuttarco");

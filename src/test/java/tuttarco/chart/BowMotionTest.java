@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import tuttarco.strokes.Bows;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.strokes.Bows;

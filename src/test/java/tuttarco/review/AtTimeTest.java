@@ -54,11 +54,10 @@ class AtTimeTest {
     /** A stroke within the beat that is judged as a whole, and one before the first beat. */
     @Test
     void theSignTurnsWithinABeat() {
-        AnalysedTake quick = bowing(
-                List.of(
-                        new Stroke(0, 1, StrokeKind.UP, 0.9),
-                        new Stroke(1, 1.3, StrokeKind.DOWN, 0.9),
-                        new Stroke(1.3, 1.5, StrokeKind.UP, 0.9)));
+        AnalysedTake quick = bowing(List.of(
+                new Stroke(0, 1, StrokeKind.UP, 0.9),
+                new Stroke(1, 1.3, StrokeKind.DOWN, 0.9),
+                new Stroke(1.3, 1.5, StrokeKind.UP, 0.9)));
         assertEquals(new Cell(State.SHOWN, Optional.of(BowDirection.UP)), cell(quick, "Desk 1 outside", 0.5));
         assertEquals(new Cell(State.WITH, Optional.of(BowDirection.DOWN)), cell(quick, "Desk 1 outside", 1.1));
         assertEquals(new Cell(State.WITH, Optional.of(BowDirection.UP)), cell(quick, "Desk 1 outside", 1.4));
@@ -71,13 +70,11 @@ class AtTimeTest {
                 Stroke.byHand(1, 1.3, StrokeKind.UP),
                 Stroke.byHand(1.3, 1.5, StrokeKind.STILL),
                 new Stroke(1.5, 2, StrokeKind.TREMOLO, 0.9)));
-        assertEquals(
-                new Cell(State.ABSENT, Optional.empty(), Stroke.Source.BY_HAND), cell(set, "Desk 1 outside", 0.5));
+        assertEquals(new Cell(State.ABSENT, Optional.empty(), Stroke.Source.BY_HAND), cell(set, "Desk 1 outside", 0.5));
         assertEquals(
                 new Cell(State.WITH, Optional.of(BowDirection.UP), Stroke.Source.BY_HAND),
                 cell(set, "Desk 1 outside", 1.1));
-        assertEquals(
-                new Cell(State.EMPTY, Optional.empty(), Stroke.Source.BY_HAND), cell(set, "Desk 1 outside", 1.4));
+        assertEquals(new Cell(State.EMPTY, Optional.empty(), Stroke.Source.BY_HAND), cell(set, "Desk 1 outside", 1.4));
         assertEquals(new Cell(State.UNSURE, Optional.empty()), cell(set, "Desk 1 outside", 1.6));
     }
 

@@ -10,7 +10,8 @@ import tuttarco.report.Fixtures;
 
 /** Strokes of half a second from second 1, one a beat: see {@code SectionFixture}. */
 class BowLineTest {
-    private final BowLine line = BowLine.of(Fixtures.unified(), "Desk 1 outside").orElseThrow();
+    private final BowLine line =
+            BowLine.of(Fixtures.unified(), "Desk 1 outside").orElseThrow();
 
     @Test
     void whatIsNotReadHasNoLine() {
@@ -24,7 +25,8 @@ class BowLineTest {
         assertEquals(1 + Mark.LEAST_S, change.within(-3), 1e-9);
         assertEquals(2 - Mark.LEAST_S, change.within(99), 1e-9);
         assertEquals(1.51, MarkMove.none(change).to(1.51).toS());
-        assertEquals("Change at 0:01.5, 10 ms later", MarkMove.none(change).to(1.51).spoken());
+        assertEquals(
+                "Change at 0:01.5, 10 ms later", MarkMove.none(change).to(1.51).spoken());
         assertEquals("Change at 0:01.5", MarkMove.none(change).spoken());
     }
 
@@ -35,8 +37,9 @@ class BowLineTest {
         assertEquals(1, beats.get(0).timeS());
         assertEquals(Mark.LEAST_S, beats.get(0).earliestS(), 1e-9);
         assertEquals(1.5 - Mark.LEAST_S, beats.get(0).latestS(), 1e-9);
-        assertEquals("Beat at 0:01.0, 100 ms earlier", MarkMove.none(beats.get(0)).to(0.9).spoken());
-
+        assertEquals(
+                "Beat at 0:01.0, 100 ms earlier",
+                MarkMove.none(beats.get(0)).to(0.9).spoken());
     }
 
     @Test

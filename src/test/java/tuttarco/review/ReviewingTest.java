@@ -54,7 +54,9 @@ class ReviewingTest {
         List<Judged.ToRehearse> spots = reviewing.judged().orElseThrow().spots();
         assertEquals(1, spots.size());
         assertEquals("Bar 3 beat 1 to bar 4 beat 4", spots.get(0).told().where());
-        assertTrue(spots.get(0).told().sure().endsWith("% sure"), spots.get(0).told().sure());
+        assertTrue(
+                spots.get(0).told().sure().endsWith("% sure"),
+                spots.get(0).told().sure());
         reviewing.chooseSpot(spots.get(0));
         assertEquals(new Choice(Optional.of("Desk 3 inside"), 5), reviewing.choice());
         assertEquals(8, reviewing.beats().first());

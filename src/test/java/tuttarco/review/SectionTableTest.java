@@ -53,9 +53,15 @@ class SectionTableTest {
 
     @Test
     void keysGoFromPlayerToPlayer() {
-        assertEquals("Desk 1 inside", table.movedRows(Optional.of("Desk 1 outside"), 1).label());
-        assertEquals("Desk 1 outside", table.movedRows(Optional.of("Desk 1 outside"), -1).label());
-        assertEquals("Desk 4 inside", table.movedRows(Optional.of("Desk 4 inside"), 1).label());
+        assertEquals(
+                "Desk 1 inside",
+                table.movedRows(Optional.of("Desk 1 outside"), 1).label());
+        assertEquals(
+                "Desk 1 outside",
+                table.movedRows(Optional.of("Desk 1 outside"), -1).label());
+        assertEquals(
+                "Desk 4 inside",
+                table.movedRows(Optional.of("Desk 4 inside"), 1).label());
         assertEquals("Desk 1 outside", table.movedRows(Optional.empty(), 1).label());
     }
 

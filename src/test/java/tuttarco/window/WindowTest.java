@@ -19,8 +19,10 @@ import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import tuttarco.analysis.Analysis;
+import tuttarco.analysis.HandOut;
 import tuttarco.review.Background;
 import tuttarco.review.Correcting;
+import tuttarco.review.HandingOut;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
 import tuttarco.review.TakeReading;
@@ -45,8 +47,14 @@ abstract class WindowTest {
             Theme.PAPER.apply();
             session = new Session(background, new TakeKeeping());
             TakeReading reading = new TakeReading(session, reader(), System::nanoTime);
-            Correcting correcting = new Correcting(session, Analysis.standard("test"));
-            return new ReviewWindow(session, reading, correcting, () -> {}).frame();
+            Analysis analysis = Analysis.standard("test");
+            return new ReviewWindow(
+                            session,
+                            reading,
+                            new Correcting(session, analysis),
+                            new HandingOut(session, new HandOut(analysis)),
+                            () -> {})
+                    .frame();
         });
         window = new FrameFixture(robot, frame);
         window.show(frame.getSize());

@@ -1,0 +1,118 @@
+package tuttarco.review;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import tuttarco.analysis.HandOut;
+import tuttarco.analysis.MarkedPart;
+import tuttarco.analysis.Uncorrected;
+import tuttarco.files.Plain;
+import tuttarco.seats.Player;
+
+/** Hands out what was read of the session's take. It belongs to the window's thread. */
+public final class HandingOut {
+    /** How it stands. */
+    public sealed interface State {
+        record Ready() implements State {}
+
+        record Going() implements State {}
+
+        record Done(Path folder) implements State {}
+
+        record Failed(String sentence) implements State {}
+    }
+
+    private final Session session;
+    private final HandOut handOut;
+    private final Listeners onState = new Listeners();
+    private State state = new State.Ready();
+
+    public HandingOut(Session session, HandOut handOut) {
+        this.session = session;
+        this.handOut = handOut;
+        session.onAnalysed().add(() -> {
+            if (!(state instanceof State.Going)) {
+                become(new State.Ready());
+            }
+        });
+    }
+
+    public State state() {
+        return state;
+    }
+
+    public Listeners onState() {
+        return onState;
+    }
+
+    /** What must be done before there is something to hand out; empty if nothing. */
+    public Optional<TakeReading.State.NotYet> first() {
+        return Reviewing.first(session);
+    }
+
+    /** Where it goes if nobody says otherwise: a folder of its own beside the take. */
+    public Optional<Path> usualFolder() {
+        return session.draft().map(draft -> {
+            String name = draft.file().getFileName().toString();
+            String title =
+                    name.endsWith(Draft.ENDING) ? name.substring(0, name.length() - Draft.ENDING.length()) : name;
+            return draft.file().resolveSibling(title + " for the section");
+        });
+    }
+
+    /** Whose bowing can be written into the part: nobody's where there is no MusicXML part. */
+    public List<Player> markable() {
+        return session.uncorrected()
+                .map(Uncorrected::take)
+                .filter(take -> take.part().flatMap(MarkedPart::title).isPresent())
+                .map(take -> take.players())
+                .orElse(List.of());
+    }
+
+    /**
+     * Begins to write; does nothing while that goes or while there is nothing to hand out.
+     *
+     * @param folder as somebody typed or chose it; the others as {@link HandOut.Wanted} has them
+     */
+    public void begin(String folder, boolean report, boolean data, List<String> marked, boolean byDesk) {
+        HandOut.Wanted wanted = new HandOut.Wanted(report, data, marked, byDesk);
+        Optional<Uncorrected> read = session.uncorrected();
+        if (state instanceof State.Going || read.isEmpty()) {
+            return;
+        }
+        if (!wanted.something()) {
+            become(new State.Failed("Nothing is chosen; tick what you want to hand out."));
+            return;
+        }
+        if (folder.isBlank()) {
+            become(new State.Failed("Choose a folder to write to."));
+            return;
+        }
+        become(new State.Going());
+        session.background()
+                .run(
+                        () -> {
+                            Path into = Path.of(folder.strip()).toAbsolutePath().normalize();
+                            handOut.write(read.get(), wanted, into);
+                            return into;
+                        },
+                        into -> become(new State.Done(into)),
+                        sentence -> become(new State.Failed(sentence)));
+    }
+
+    /** How it stands, in a sentence; empty before anything was begun. */
+    public String spoken() {
+        if (state instanceof State.Going) {
+            return "Writing; this takes a moment.";
+        }
+        if (state instanceof State.Done done) {
+            return "Written to " + Plain.text(done.folder().toString()) + ".";
+        }
+        return state instanceof State.Failed failed ? failed.sentence() : "";
+    }
+
+    private void become(State other) {
+        state = other;
+        onState.tell();
+    }
+}
