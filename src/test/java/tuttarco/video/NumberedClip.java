@@ -48,7 +48,7 @@ public final class NumberedClip {
         return file;
     }
 
-    static BufferedImage picture(int number) {
+    public static BufferedImage picture(int number) {
         BufferedImage picture = new BufferedImage(WIDTH_PX, HEIGHT_PX, BufferedImage.TYPE_3BYTE_BGR);
         Graphics2D g = picture.createGraphics();
         for (int bar = 0; bar < BARS; bar++) {
