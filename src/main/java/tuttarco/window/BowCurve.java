@@ -3,6 +3,7 @@ package tuttarco.window;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
@@ -105,6 +106,16 @@ final class BowCurve extends Drawn {
 
     private double timeS(double x) {
         return fromS + x / widthPx() * spanS;
+    }
+
+    /** The bow that is shown. */
+    Optional<BowLine> line() {
+        return seen;
+    }
+
+    /** Where a time lies in the lane of the strokes. */
+    Point place(double timeS) {
+        return new Point((int) Math.round(x(timeS) * scale()), (int) Math.round((BARS_PX + LANE_PX / 2) * scale()));
     }
 
     private void of(Mark.Kind other) {

@@ -128,7 +128,7 @@ final class SectionView extends Drawn implements Scrollable {
     }
 
     /** A cell in pixels of the component. */
-    private static Rectangle box(int row, int beat) {
+    static Rectangle box(int row, int beat) {
         double scale = scale();
         return new Rectangle2D.Double(
                         beat * CELL_WIDTH_PX * scale,
@@ -136,12 +136,6 @@ final class SectionView extends Drawn implements Scrollable {
                         CELL_WIDTH_PX * scale,
                         CELL_HEIGHT_PX * scale)
                 .getBounds();
-    }
-
-    /** Where a test or a user may press to choose a cell. */
-    Point middle(int row, int beat) {
-        Rectangle box = box(row, beat);
-        return new Point((int) box.getCenterX(), (int) box.getCenterY());
     }
 
     private void choose(Point at, boolean further) {

@@ -1,0 +1,117 @@
+package tuttarco.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.Dimension;
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Predicate;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is handed out, and where it can't be. */
+class HandOutWindowTest extends WindowTest {
+    @TempDir
+    static Path folder;
+
+    private static ReadSample sample;
+
+    @BeforeAll
+    static void read() throws Exception {
+        sample = ReadSample.in(folder);
+    }
+
+    private void handOut() throws Exception {
+        sample.open(session());
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_6);
+        robot().waitForIdle();
+    }
+
+    private void write() {
+        window().button("hand-out-write").click();
+    }
+
+    private String outcome() {
+        return window().textBox("hand-out-outcome").text();
+    }
+
+    private void untilSaid(Predicate<String> sentence) {
+        ReadSample.until(
+                "it says how it went",
+                () -> sentence.test(((JTextComponent)
+                                window().textBox("hand-out-outcome").target())
+                        .getText()));
+    }
+
+    @Test
+    void withoutAReadTakeItSaysWhatComesFirst() {
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_6);
+        assertEquals(
+                "Open a video or a take first.",
+                window().textBox("hand-out-first").text());
+        window().button("hand-out-first-go").click();
+        window().panel("open").requireVisible();
+    }
+
+    @Test
+    void whatIsTickedIsWritten() throws Exception {
+        handOut();
+        assertEquals(
+                folder.resolve("unified for the section").toString(),
+                window().textBox("hand-out-folder").text());
+        Path out = folder.resolve("handed");
+        window().textBox("hand-out-folder").setText(out.toString());
+        window().checkBox("hand-out-data").check();
+        window().checkBox("hand-out-marked-1").check();
+        write();
+        untilSaid(s -> s.startsWith("Written to "));
+        List<String> names = ReadSample.names(out);
+        assertTrue(
+                names.containsAll(List.of(
+                        "report.html",
+                        "results.json",
+                        "strokes.csv",
+                        "charts/section-by-beat.svg",
+                        "unified as bowed by Desk 1 outside.musicxml",
+                        "unified as bowed by Desk 1 outside.marks.txt")),
+                names.toString());
+        assertTrue(Files.readString(out.resolve("results.json")).contains("as bowed by"), "noted with the others");
+        for (Theme theme : Theme.values()) {
+            picture("hand-out", theme, new Dimension(1340, 710));
+            picture("hand-out", theme, new Dimension(3840, 2160));
+        }
+    }
+
+    @Test
+    void onlyWhatIsTickedIsWritten() throws Exception {
+        handOut();
+        Path out = folder.resolve("report only");
+        window().textBox("hand-out-folder").setText(out.toString());
+        write();
+        untilSaid(s -> s.startsWith("Written to "));
+        assertTrue(ReadSample.names(out).stream().allMatch(n -> n.equals("report.html") || n.startsWith("charts/")));
+        window().checkBox("hand-out-report").uncheck();
+        write();
+        untilSaid(s -> s.startsWith("Nothing is chosen"));
+    }
+
+    @Test
+    void whereNothingCanBeWrittenItSaysWhy() throws Exception {
+        handOut();
+        Path file = Files.writeString(folder.resolve("in-the-way"), "mine");
+        window().textBox("hand-out-folder").setText(file.resolve("out").toString());
+        write();
+        untilSaid(s -> s.contains("it is a file, name a folder instead"));
+        assertEquals("mine", Files.readString(file));
+        window().textBox("hand-out-folder").setText("  ");
+        write();
+        untilSaid(s -> s.equals("Choose a folder to write to."));
+        assertFalse(outcome().isEmpty());
+    }
+}
