@@ -130,8 +130,12 @@ final class ReviewStep implements Step {
         split.setName(name);
         split.setResizeWeight(share);
         split.setBorder(null);
-        one.setMinimumSize(new Dimension(UIScale.scale(200), UIScale.scale(120)));
-        other.setMinimumSize(new Dimension(UIScale.scale(200), UIScale.scale(96)));
+        // what both would like is left aside, so that all the room is shared by the weight
+        for (JComponent side : List.of(one, other)) {
+            Dimension least = new Dimension(UIScale.scale(200), UIScale.scale(96));
+            side.setMinimumSize(least);
+            side.setPreferredSize(least);
+        }
         return split;
     }
 

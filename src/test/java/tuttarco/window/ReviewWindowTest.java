@@ -146,6 +146,7 @@ class ReviewWindowTest extends WindowTest {
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         untilCorrected(2);
         assertEquals(new Cell(Cell.State.AGAINST, cell(10).direction()), cell(10));
+        window().tabbedPane("review-lists").selectTab("Set by hand");
         assertEquals(4, window().list("review-history").target().getModel().getSize());
         for (Theme theme : Theme.values()) {
             picture("review-corrected", theme, new Dimension(1340, 710));
