@@ -71,7 +71,8 @@ public final class Analysis {
     public AnalysedTake of(Path takeFile, SectionReader.Progress progress)
             throws InputException, NothingSeenException, InterruptedException {
         Take take = TakeFile.read(takeFile);
-        return judged(read(take, progress), CorrectionLog.of(takeFile));
+        CorrectionLog log = CorrectionLog.of(takeFile);
+        return judged(read(take, progress), log);
     }
 
     /**

@@ -257,10 +257,18 @@ public final class Correcting implements AutoCloseable {
         return new Outcome(log, judging.judged(read, log));
     }
 
-    /** One after the other, so that the lines stay in order; a line that can't be written is dropped. */
+    /** One after the other, so that the lines stay in order; a line that can't be written is dropped, unless this was stopped. */
     private synchronized void write() throws OutputException {
-        for (Line line = unwritten.poll(); line != null; line = unwritten.poll()) {
-            CorrectionLog.append(line.takeFile(), line.entry());
+        for (Line line = unwritten.peek(); line != null; line = unwritten.peek()) {
+            try {
+                CorrectionLog.append(line.takeFile(), line.entry());
+            } catch (OutputException e) {
+                if (!Thread.currentThread().isInterrupted()) {
+                    unwritten.poll();
+                }
+                throw e;
+            }
+            unwritten.poll();
         }
     }
 

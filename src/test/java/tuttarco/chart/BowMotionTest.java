@@ -1,13 +1,18 @@
 package tuttarco.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tuttarco.compare.Divergence;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.strokes.Bows;
+import tuttarco.strokes.Reading;
+import tuttarco.strokes.Stroke;
+import tuttarco.strokes.StrokeKind;
 import tuttarco.tracks.ArmSample;
 import tuttarco.tracks.ArmTrack;
 
@@ -99,5 +104,29 @@ class BowMotionTest extends ChartContract {
     @Test
     void anUnseenPlayerStillHasAChart() throws Exception {
         parsed(ChartFiles.svg(motion(SectionFixture.nothingSeen(), 3)));
+    }
+
+    /** Of the strokes that are read, the third is set the other way, and the change before the fifth is moved. */
+    @Test
+    void whatWasSetByHandSaysSo() {
+        SectionFixture fixture = SectionFixture.unified();
+        Reading read = fixture.readings.get(0);
+        List<Stroke> strokes = new ArrayList<>(read.strokes());
+        Stroke third = strokes.get(2);
+        strokes.set(2, Stroke.byHand(third.startS(), third.endS(), StrokeKind.ABSENT));
+        Stroke fourth = strokes.get(3);
+        double movedS = fourth.endS() - 0.1;
+        strokes.set(3, fourth.during(fourth.startS(), movedS));
+        strokes.set(4, strokes.get(4).during(movedS, strokes.get(4).endS()));
+        Bows bows = Bows.corrected(fixture.tracks.get(0), read, new Reading(read.player(), strokes));
+        BowMotion chart = new BowMotion(1, fixture.tracks.get(0), bows, fixture.beats, List.of());
+        List<List<String>> rows = chart.table().rows();
+        assertEquals("absent, by hand", rows.get(2).get(2));
+        assertTrue(rows.get(3).get(1).endsWith(", by hand"), rows.get(3).toString());
+        assertTrue(rows.get(4).get(0).endsWith(", by hand"), rows.get(4).toString());
+        assertEquals(
+                3, rows.stream().filter(r -> r.toString().contains("by hand")).count());
+        assertTrue(chart.help().contains("set by hand"), chart.help());
+        assertFalse(motion(fixture, 0).help().contains("by hand"));
     }
 }

@@ -1,6 +1,7 @@
 package tuttarco.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -13,6 +14,8 @@ import tuttarco.compare.BarAgreement;
 import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
+import tuttarco.compare.Verdict;
+import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 import tuttarco.take.Bowing;
 
@@ -145,5 +148,45 @@ class SectionByBeatTest extends ChartContract {
         Chart chart = marking(again);
         assertEquals("Desk 3 inside turned in bars 3–4 (0:05.0)", chart.title());
         assertEquals(List.of("7", "1", "0:17.0"), chart.table().rows().get(32).subList(0, 3));
+    }
+
+    /** Player 3 was set to go down on beat 5, and player 4 was not there on beats 6 and 7. */
+    @Test
+    void whatWasSetByHandSaysSo() {
+        Comparison told = SectionFixture.unified().comparison;
+        List<List<BeatReading>> readings = new ArrayList<>(told.beatReadings());
+        readings.set(3, byHand(readings.get(3), List.of(5), StrokeKind.DOWN, Verdict.WITH));
+        readings.set(4, byHand(readings.get(4), List.of(6, 7), StrokeKind.ABSENT, Verdict.REST));
+        Chart chart = new SectionByBeat(
+                new Comparison(told.players(), told.beats(), readings, told.bars(), told.divergences(), told.lags()),
+                Against.MARKING,
+                Bowing.UNIFIED);
+        int names = 4;
+        assertEquals("down, with, by hand", chart.table().rows().get(5).get(names + 3));
+        assertEquals("absent, by hand", chart.table().rows().get(6).get(names + 4));
+        assertEquals("absent, by hand", chart.table().rows().get(7).get(names + 4));
+        Chart read = new SectionByBeat(told, Against.MARKING, Bowing.UNIFIED);
+        assertEquals(read.heightPx() + SectionPlot.KEY_PX, chart.heightPx(), "a line more in the key");
+        assertTrue(chart.help().contains("set by hand"), chart.help());
+        assertFalse(read.help().contains("by hand"), read.help());
+        assertTrue(ChartFiles.svg(chart).contains("not there, as set by hand"));
+    }
+
+    private static List<BeatReading> byHand(
+            List<BeatReading> player, List<Integer> beats, StrokeKind played, Verdict verdict) {
+        return player.stream()
+                .map(r -> beats.contains(r.beatIndex())
+                        ? new BeatReading(
+                                r.player(),
+                                r.beatIndex(),
+                                r.beat(),
+                                r.marked(),
+                                played,
+                                1,
+                                Stroke.Source.BY_HAND,
+                                verdict,
+                                verdict)
+                        : r)
+                .toList();
     }
 }

@@ -10,9 +10,12 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,7 +28,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tuttarco.bow.Instrument;
 import tuttarco.bowtext.BowTextReader;
+import tuttarco.corrections.Correction;
+import tuttarco.corrections.CorrectionLog;
+import tuttarco.corrections.LogEntry;
 import tuttarco.musicxml.MusicXmlPartWriter;
+import tuttarco.strokes.StrokeKind;
 
 /** Both players of the tiny take bow down and up in turn, half a second each. */
 class MarkCommandTest {
@@ -70,6 +77,34 @@ class MarkCommandTest {
         try (Stream<Path> list = Files.list(folder)) {
             return list.map(p -> p.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new));
         }
+    }
+
+    /** Jon bows down, up, down; set right, he stays on the first down-bow: the first sign of the second bar is the next. */
+    @Test
+    void whatWasCorrectedIsMarkedAsCorrected() throws Exception {
+        Path read = folder.resolve("read.musicxml");
+        assertEquals(0, mark("Jon", read, "--every").code());
+        assertEquals(List.of("d", "u", "d", "u", "d", "u"), signs(read));
+        CorrectionLog.append(
+                take,
+                new LogEntry.Done(
+                        UUID.randomUUID(),
+                        Instant.now(),
+                        new Correction.StrokeSet("Jon", 2.5, 3, StrokeKind.STILL),
+                        Map.of()));
+        CorrectionLog.append(
+                take,
+                new LogEntry.Done(
+                        UUID.randomUUID(),
+                        Instant.now(),
+                        new Correction.StrokeSet("Nobody", 2.5, 3, StrokeKind.STILL),
+                        Map.of()));
+        Path corrected = folder.resolve("corrected.musicxml");
+        Shell shell = mark("Jon", corrected, "--every");
+        assertEquals(0, shell.code(), shell.err());
+        assertEquals(List.of("d", "u", "d", "u", "d"), signs(corrected).subList(0, 5));
+        assertTrue(Files.readString(folder.resolve("corrected.marks.txt")).contains("1 question"), shell.out());
+        assertTrue(shell.err().contains("the take has no such player"), shell.err());
     }
 
     @Test

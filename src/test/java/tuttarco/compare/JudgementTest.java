@@ -57,4 +57,32 @@ class JudgementTest {
     private static List<Stroke> readFrom(double timeS) {
         return List.of(new Stroke(0, timeS, StrokeKind.UNSEEN, 1), new Stroke(timeS, 1, StrokeKind.DOWN, 1));
     }
+
+    /** Of one second 0.8 are judged, from 0.1 on: absent from the beginning to a time, then with or unseen. */
+    @Test
+    void whoeverWasNotThereIsNeitherAgainstNorInDoubt() {
+        List<Stroke> marked = List.of(new Stroke(0, 1, StrokeKind.DOWN, 1));
+        assertEquals(Verdict.REST, verdict(marked, absentUntil(1, StrokeKind.DOWN), 0, 1));
+        assertEquals(Verdict.REST, verdict(marked, absentUntil(0.55, StrokeKind.DOWN), 0, 1));
+        assertEquals(Verdict.WITH, verdict(marked, absentUntil(0.45, StrokeKind.DOWN), 0, 1));
+        assertEquals(Verdict.AGAINST, verdict(marked, absentUntil(0.45, StrokeKind.UP), 0, 1));
+        assertEquals(Verdict.UNSEEN, verdict(marked, absentUntil(0.45, StrokeKind.UNSEEN), 0, 1));
+        assertEquals(Verdict.UNSURE, verdict(marked, absentUntil(0.45, StrokeKind.UNSURE), 0, 1));
+        assertEquals(Verdict.REST, verdict(absentUntil(1, StrokeKind.DOWN), marked, 0, 1), "a leader who is not there");
+    }
+
+    private static List<Stroke> absentUntil(double timeS, StrokeKind then) {
+        Stroke absent = Stroke.byHand(0, timeS, StrokeKind.ABSENT);
+        return timeS == 1 ? List.of(absent) : List.of(absent, new Stroke(timeS, 1, then, 1));
+    }
+
+    @Test
+    void whatWasPlayedIsByHandWhereMostOfItWasSet() {
+        Stroke read = new Stroke(0, 1, StrokeKind.UP, 0.5);
+        Stroke still = new Stroke(1, 1.5, StrokeKind.STILL, 1);
+        Stroke set = Stroke.byHand(1.5, 3, StrokeKind.UP);
+        List<Stroke> strokes = List.of(read, still, set);
+        assertEquals(new Played(StrokeKind.UP, 1.25 / 1.75, Stroke.Source.READ), Played.most(strokes, 0, 2.25));
+        assertEquals(new Played(StrokeKind.UP, 2 / 2.5, Stroke.Source.BY_HAND), Played.most(strokes, 0, 3));
+    }
 }

@@ -94,6 +94,20 @@ class CorrectedReadingsTest {
                 corrected("du", new Correction.StrokeSet("Nora", 1.25, 1.5, StrokeKind.DOWN)));
     }
 
+    /** A few hundredths of a second beside a change that was read are no stroke of their own. */
+    @Test
+    void whatIsLeftOfAStrokeIsLongEnoughForABow() {
+        Stroke down = read(0, 1, StrokeKind.DOWN);
+        Stroke set = Stroke.byHand(1, 2, StrokeKind.STILL);
+        Stroke unseen = read(2, 3, StrokeKind.UNSEEN);
+        assertEquals(
+                List.of(down, set, unseen),
+                corrected("du-", new Correction.StrokeSet("Nora", 1.03, 1.97, StrokeKind.STILL)));
+        assertEquals(
+                List.of(down.during(0, 0.94), Stroke.byHand(0.94, 2.06, StrokeKind.STILL), unseen.during(2.06, 3)),
+                corrected("du-", new Correction.StrokeSet("Nora", 0.94, 2.06, StrokeKind.STILL)));
+    }
+
     /** A change that was never there goes; one that the reader gives between two strokes of its own stays. */
     @Test
     void aStrokeSetIsOneBowWithNeighboursThatGoTheSameWay() {
