@@ -92,7 +92,12 @@ final class BowCurve extends Drawn {
             held = Optional.empty();
         }
         double timeS = reviewing.choice().timeS();
-        if (timeS < fromS || timeS > fromS + spanS) {
+        boolean away = timeS < fromS || timeS > fromS + spanS;
+        boolean cutOff = reviewing
+                .stretch()
+                .filter(s -> s.fromS() == timeS && s.toS() > fromS + spanS)
+                .isPresent();
+        if (away || cutOff) {
             fromS = timeS - MARGIN * spanS;
         }
         say(seen.map(b -> Words.plain(b.player().label())).orElse("")

@@ -96,7 +96,7 @@ final class ReviewStep implements Step {
     }
 
     private static String words(ToRehearse spot) {
-        return spot.who() + " " + spot.told().what() + ". " + spot.told().sure() + ".";
+        return spot.who() + " " + spot.told().what() + " (" + spot.told().sure() + ").";
     }
 
     private JComponent work() {
