@@ -72,8 +72,8 @@ public final class ReadByHand {
                 new BeatsGiven.Steady(60, 0),
                 Bowing.UNIFIED,
                 Optional.empty());
-        ClipFacts clip = new ClipFacts(
-                take.video(), 1280, 720, FRAMES_PER_S, Optional.of(seconds), false, Optional.empty());
+        ClipFacts clip =
+                new ClipFacts(take.video(), 1280, 720, FRAMES_PER_S, Optional.of(seconds), false, Optional.empty());
         return new Uncorrected(
                 take,
                 Optional.empty(),
