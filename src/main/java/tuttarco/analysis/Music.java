@@ -48,8 +48,7 @@ public final class Music {
         if (under.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new OnStand(under.get(), TakeParts.part(stand).orElseThrow()));
+        return Optional.of(new OnStand(under.get(), TakeParts.part(stand).orElseThrow()));
     }
 
     /** What the parts in a file are called; see {@link Parts#names}. */
@@ -81,14 +80,13 @@ public final class Music {
      */
     public static BeatSource.Told source(Stand stand, Optional<Part> part) throws InputException {
         BeatsGiven given = stand.beats();
-        BeatsGiven bare = given instanceof BeatsGiven.Anchored anchored
-                        && !(anchored.source() instanceof BeatsGiven.HeardClicks)
-                ? anchored.source()
-                : given;
+        BeatsGiven bare =
+                given instanceof BeatsGiven.Anchored anchored && !(anchored.source() instanceof BeatsGiven.HeardClicks)
+                        ? anchored.source()
+                        : given;
         BeatSource.Told told = TakeParts.beats(stand.withBeats(bare), part).told();
-        BeatMap inRuns = part.isPresent()
-                ? PartTimes.of(part.get(), told.beats()).beats()
-                : ListedOrder.withRuns(told.beats());
+        BeatMap inRuns =
+                part.isPresent() ? PartTimes.of(part.get(), told.beats()).beats() : ListedOrder.withRuns(told.beats());
         return new BeatSource.Told(inRuns, told.notes());
     }
 

@@ -122,14 +122,16 @@ public final class TakeParts {
     /** A take that is not written yet is where it will be written. */
     private static Path real(Path file) throws InputException {
         try {
-            return Files.exists(file) ? file.toRealPath() : file.toAbsolutePath().normalize();
+            return Files.exists(file)
+                    ? file.toRealPath()
+                    : file.toAbsolutePath().normalize();
         } catch (IOException e) {
             throw new InputException(InputBytes.name(file) + " can't be opened; check the file and its folder.", e);
         }
     }
 
-    private static BeatSource clicks(BeatsGiven.HeardClicks clicks, List<Beat> anchors, Stand stand, Optional<Part> part)
-            throws InputException {
+    private static BeatSource clicks(
+            BeatsGiven.HeardClicks clicks, List<Beat> anchors, Stand stand, Optional<Part> part) throws InputException {
         return new ClickBeats(counted(stand, part), stand.video(), clicks.firstBar(), anchors);
     }
 

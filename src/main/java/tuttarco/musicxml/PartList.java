@@ -174,7 +174,8 @@ final class PartList {
     /** What to call each part so that no other is meant: its name, or its id where the name is another's too. */
     List<String> callings() {
         return parts.stream()
-                .map(part -> only(other -> other.name().equalsIgnoreCase(part.name())).isPresent()
+                .map(part -> only(other -> other.name().equalsIgnoreCase(part.name()))
+                                        .isPresent()
                                 && parts.stream().noneMatch(other -> other.id().equals(part.name()))
                         ? part.name()
                         : part.id())

@@ -128,10 +128,7 @@ public final class Outline {
                 keep();
             }
             return new Outline(
-                    startS,
-                    (double) samplesAStep / samplesPerS,
-                    Arrays.copyOf(low, count),
-                    Arrays.copyOf(high, count));
+                    startS, (double) samplesAStep / samplesPerS, Arrays.copyOf(low, count), Arrays.copyOf(high, count));
         }
     }
 }

@@ -20,10 +20,10 @@ class OutlineTest {
         assertEquals(2, outline.startS());
         assertEquals(0.001, outline.stepS());
         assertEquals(2.003, outline.endS(), 1e-12);
-        assertEquals(new Outline.Reach(0, 1), outline.reach(2, 2.001));
+        assertEquals(new Outline.Reach(0, 1), outline.reach(2.0001, 2.0009));
         // kept in 127 steps either way
-        assertEquals(-0.5, outline.reach(2.001, 2.002).low(), 0.5 / 127);
-        assertEquals(Outline.Reach.SILENT, outline.reach(2.002, 2.003));
+        assertEquals(-0.5, outline.reach(2.0011, 2.0019).low(), 0.5 / 127);
+        assertEquals(Outline.Reach.SILENT, outline.reach(2.0021, 2.0029));
         assertEquals(1, outline.reach(0, 9).high());
         assertEquals(Outline.Reach.SILENT, outline.reach(5, 9));
     }
