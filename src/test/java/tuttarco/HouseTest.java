@@ -67,6 +67,8 @@ class HouseTest {
             .definedBy("tuttarco.demo..")
             .layer("analysis")
             .definedBy("tuttarco.analysis..")
+            .layer("playback")
+            .definedBy("tuttarco.playback..")
             .layer("review")
             .definedBy("tuttarco.review..")
             .layer("window")
@@ -126,12 +128,25 @@ class HouseTest {
             .whereLayer("demo")
             .mayOnlyAccessLayers(
                     "bow", "files", "video", "seats", "strokes", "score", "musicxml", "bowtext", "beats", "take")
+            .whereLayer("playback")
+            .mayOnlyAccessLayers("files", "video")
             .whereLayer("review")
             .mayOnlyAccessLayers(
                     "bow", "files", "seats", "strokes", "score", "beats", "take", "compare", "report", "analysis")
             .whereLayer("window")
             .mayOnlyAccessLayers(
-                    "bow", "files", "seats", "strokes", "score", "beats", "take", "compare", "chart", "report",
+                    "bow",
+                    "files",
+                    "video",
+                    "seats",
+                    "strokes",
+                    "score",
+                    "beats",
+                    "take",
+                    "compare",
+                    "chart",
+                    "report",
+                    "playback",
                     "review")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();
@@ -185,6 +200,14 @@ class HouseTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..");
+
+    @ArchTest
+    static final ArchRule ONLY_PLAYBACK_KNOWS_THE_SOUND_CARD = noClasses()
+            .that()
+            .resideOutsideOfPackage("tuttarco.playback..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.sound..");
 
     /** What the window shows is computed elsewhere; see also what rooms it may use. */
     @ArchTest
