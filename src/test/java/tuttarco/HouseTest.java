@@ -132,11 +132,12 @@ class HouseTest {
             .mayOnlyAccessLayers("files", "video")
             .whereLayer("review")
             .mayOnlyAccessLayers(
-                    "bow", "files", "seats", "strokes", "score", "beats", "take", "compare", "report", "analysis")
+                    "bow", "files", "sound", "seats", "strokes", "score", "beats", "take", "compare", "report", "analysis")
             .whereLayer("window")
             .mayOnlyAccessLayers(
                     "bow",
                     "files",
+                    "sound",
                     "video",
                     "seats",
                     "strokes",

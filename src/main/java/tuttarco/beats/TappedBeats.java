@@ -2,7 +2,9 @@ package tuttarco.beats;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
 import tuttarco.score.Part;
@@ -30,18 +32,40 @@ public record TappedBeats(Part part, int firstBar, Every every, List<Double> tap
         tapsS = List.copyOf(tapsS);
     }
 
-    @Override
-    public BeatMap beats() throws InputException {
-        List<PartRuler.Mark> marks = new PartRuler(part)
+    /**
+     * What a tap would mean, as people say it: {@code bar 3 beat 1}.
+     *
+     * @param tap its number, from 0
+     * @return empty where the part has ended
+     */
+    public static Optional<String> meant(Part part, int firstBar, Every every, int tap) {
+        List<PartRuler.Mark> marks = marks(part, firstBar);
+        List<Integer> tapped = tapped(marks, every);
+        return tap < tapped.size()
+                ? Optional.of(beat(part, marks.get(tapped.get(tap)), 0, 0).spoken())
+                : Optional.empty();
+    }
+
+    private static List<PartRuler.Mark> marks(Part part, int firstBar) {
+        return new PartRuler(part)
                 .beats().stream()
                         .filter(mark -> mark.position().barIndex() >= firstBar)
                         .toList();
-        List<Integer> tapped = new ArrayList<>();
-        for (int i = 0; i < marks.size() && tapped.size() < tapsS.size(); i++) {
-            if (every == Every.BEAT || i == 0 || begins(marks, i)) {
-                tapped.add(i);
-            }
-        }
+    }
+
+    /** The marks a tap is given for, by their numbers. */
+    private static List<Integer> tapped(List<PartRuler.Mark> marks, Every every) {
+        return IntStream.range(0, marks.size())
+                .filter(i -> every == Every.BEAT || i == 0 || begins(marks, i))
+                .boxed()
+                .toList();
+    }
+
+    @Override
+    public BeatMap beats() throws InputException {
+        List<PartRuler.Mark> marks = marks(part, firstBar);
+        List<Integer> all = tapped(marks, every);
+        List<Integer> tapped = all.subList(0, Math.min(all.size(), tapsS.size()));
         if (tapped.size() < 2) {
             throw new InputException("From bar "
                     + Plain.text(part.bars().get(firstBar).number()) + " on fewer than two beats were tapped; tap at"
@@ -49,7 +73,7 @@ public record TappedBeats(Part part, int firstBar, Every every, List<Double> tap
         }
         List<Beat> beats = new ArrayList<>();
         for (int tap = 0; tap < tapped.size(); tap++) {
-            beats.add(beat(marks.get(tapped.get(tap)), tapS(tap), Beat.TAPPED_S));
+            beats.add(beat(part, marks.get(tapped.get(tap)), tapS(tap), Beat.TAPPED_S));
             if (tap + 1 < tapped.size()) {
                 between(marks.subList(tapped.get(tap), tapped.get(tap + 1) + 1), tap, beats);
             }
@@ -75,11 +99,11 @@ public record TappedBeats(Part part, int firstBar, Every every, List<Double> tap
             double share = (mark.quarters() - from) / quarters;
             double tapped = Math.hypot((1 - share) * Beat.TAPPED_S, share * Beat.TAPPED_S);
             double uneven = share * (1 - share) * Math.sqrt(2) * UNEVENNESS * gapS;
-            beats.add(beat(mark, tapS(tap) + share * gapS, Math.hypot(tapped, uneven)));
+            beats.add(beat(part, mark, tapS(tap) + share * gapS, Math.hypot(tapped, uneven)));
         }
     }
 
-    private Beat beat(PartRuler.Mark mark, double timeS, double stderrS) {
+    private static Beat beat(Part part, PartRuler.Mark mark, double timeS, double stderrS) {
         return new Beat(
                 part.bars().get(mark.position().barIndex()).number(),
                 (int) mark.position().beat(),
