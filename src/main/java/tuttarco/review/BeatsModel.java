@@ -213,7 +213,7 @@ public final class BeatsModel {
     }
 
     /** Whether an anchor is why a beat is where it is. */
-    static boolean holds(Beat anchor, Beat beat) {
+    public static boolean holds(Beat anchor, Beat beat) {
         return anchor.bar().equals(beat.bar())
                 && anchor.beat() == beat.beat()
                 && Math.abs(anchor.timeS() - beat.timeS()) < GRAIN_S / 2;

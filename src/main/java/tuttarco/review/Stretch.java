@@ -11,7 +11,7 @@ public record Stretch(double fromS, double toS, double wholeFromS, double wholeT
     static final double SHORTEST_S = 0.25;
 
     /** Of a sound no more is seen at first; seconds (chosen: some bars). */
-    static final double FIRST_S = 20;
+    public static final double FIRST_S = 20;
 
     /** A sound's beginning. */
     public static Stretch of(double wholeFromS, double wholeToS) {
