@@ -7,15 +7,18 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tuttarco.analysis.Analysis;
 import tuttarco.review.Background;
 import tuttarco.review.Draft;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
+import tuttarco.review.TakeReading;
 import tuttarco.take.TakeFile;
 import tuttarco.window.ReviewWindow;
 import tuttarco.window.Theme;
@@ -42,6 +45,9 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--night", description = "Dark, for a dark room.")
     private boolean night;
 
+    @Mixin
+    private CacheOption kept;
+
     @Override
     public Integer call() throws Exception {
         if (GraphicsEnvironment.isHeadless()) {
@@ -57,10 +63,13 @@ final class ReviewCommand implements Callable<Integer> {
         Optional<Draft> first = draft;
         CountDownLatch closed = new CountDownLatch(1);
         try (Background background = new Background(EventQueue::invokeLater)) {
-            Session session = new Session(background, new TakeKeeping());
+            TakeKeeping keeping = new TakeKeeping();
+            Session session = new Session(background, keeping);
+            Analysis analysis = Analysis.standard(Version.number(), kept.cache());
             EventQueue.invokeAndWait(() -> {
                 (night ? Theme.NIGHT : Theme.PAPER).apply();
-                ReviewWindow window = new ReviewWindow(session, closed::countDown);
+                TakeReading reading = new TakeReading(session, TakeReading.by(analysis, keeping), System::nanoTime);
+                ReviewWindow window = new ReviewWindow(session, reading, closed::countDown);
                 first.ifPresent(session::open);
                 window.show();
             });

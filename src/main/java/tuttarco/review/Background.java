@@ -1,10 +1,9 @@
 package tuttarco.review;
 
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import tuttarco.analysis.NothingSeenException;
 import tuttarco.files.InputException;
@@ -33,11 +32,31 @@ public final class Background implements AutoCloseable {
         T done() throws Exception;
     }
 
-    /** Work that goes on; stopping it twice, or when it has ended, does nothing. */
-    @FunctionalInterface
-    public interface Going {
-        /** Stops it; nothing more is told of it. */
-        void stop();
+    /** Work that goes on. */
+    public static final class Going {
+        private Optional<Thread> thread = Optional.empty();
+        private boolean stopped;
+
+        /** Stops it; nothing more is told of it but that it has ended. Does nothing when it has. */
+        public synchronized void stop() {
+            stopped = true;
+            thread.ifPresent(Thread::interrupt);
+        }
+
+        private synchronized boolean begins() {
+            thread = Optional.of(Thread.currentThread());
+            return !stopped;
+        }
+
+        /** The thread is another work's next, which nobody stopped. */
+        private synchronized void ends() {
+            thread = Optional.empty();
+            Thread.interrupted();
+        }
+
+        private synchronized boolean stopped() {
+            return stopped;
+        }
     }
 
     /**
@@ -47,19 +66,29 @@ public final class Background implements AutoCloseable {
      * @param failed takes the sentence it failed with
      */
     public <T> Going run(Work<T> work, Consumer<T> done, Consumer<String> failed) {
-        AtomicBoolean stopped = new AtomicBoolean();
-        Future<?> running = threads.submit(() -> {
-            Runnable outcome = outcome(work, done, failed);
+        return run(work, done, failed, () -> {});
+    }
+
+    /**
+     * Begins a piece of work and returns at once.
+     *
+     * @param done takes what it gave
+     * @param failed takes the sentence it failed with
+     * @param ended told last of all, also of work that was stopped: then it has left everything it used
+     */
+    public <T> Going run(Work<T> work, Consumer<T> done, Consumer<String> failed, Runnable ended) {
+        Going going = new Going();
+        threads.execute(() -> {
+            Runnable outcome = going.begins() ? outcome(work, done, failed) : () -> {};
+            going.ends();
             window.execute(() -> {
-                if (!stopped.get()) {
+                if (!going.stopped()) {
                     outcome.run();
                 }
+                ended.run();
             });
         });
-        return () -> {
-            stopped.set(true);
-            running.cancel(true);
-        };
+        return going;
     }
 
     /** Runs something on the window's thread, later. */

@@ -1,6 +1,9 @@
 package tuttarco.review;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import tuttarco.report.AnalysedTake;
 
 /**
@@ -18,6 +21,7 @@ public final class Session {
     private final Listeners onAnalysed = new Listeners();
     private final Listeners onChoice = new Listeners();
     private final Listeners onMessage = new Listeners();
+    private final List<Consumer<String>> onGoTo = new CopyOnWriteArrayList<>();
 
     public Session(Background background, Keeping keeping) {
         this.background = background;
@@ -86,6 +90,15 @@ public final class Session {
     private void say(Message told) {
         message = told;
         onMessage.tell();
+    }
+
+    /** Leads the user to a step of the work, named by its key. */
+    public void goTo(String step) {
+        onGoTo.forEach(listener -> listener.accept(step));
+    }
+
+    public void onGoTo(Consumer<String> listener) {
+        onGoTo.add(listener);
     }
 
     public Listeners onDraft() {

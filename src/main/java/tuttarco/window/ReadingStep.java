@@ -1,15 +1,87 @@
 package tuttarco.window;
 
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import net.miginfocom.swing.MigLayout;
+import tuttarco.chart.Type;
+import tuttarco.report.AnalysedTake;
+import tuttarco.review.ReadingWords;
 import tuttarco.review.Session;
+import tuttarco.review.TakeReading;
+import tuttarco.review.TakeReading.State;
 
-/** Read the bows. */
+/** Reads the bows in the background, with how far it is; it can be stopped and goes on where it was. */
 final class ReadingStep implements Step {
-    private final JPanel view = new JPanel();
+    /** Tenths of a percent. */
+    private static final int WHOLE = 1000;
 
-    ReadingStep(Session session) {
+    private final Session session;
+    private final TakeReading reading;
+    private final JPanel view =
+            new JPanel(new MigLayout("insets 24 32 24 32, fillx, wrap 1", "[grow, fill]", "[]16[]8[]16[]24[]"));
+    private final Sentence sentence = new Sentence("reading-sentence");
+    private final JProgressBar bar = new JProgressBar(0, WHOLE);
+    private final JButton begin = new JButton();
+    private final JButton stop = new JButton("Stop");
+    private final Sentence notes = new Sentence("reading-notes");
+
+    ReadingStep(Session session, TakeReading reading) {
+        this.session = session;
+        this.reading = reading;
         view.setName(key());
+        JLabel heading = new JLabel("Read the bows");
+        heading.setFont(Type.heading());
+        view.add(heading);
+        view.add(sentence);
+        bar.setName("reading-bar");
+        bar.getAccessibleContext().setAccessibleName("How far the reading is");
+        view.add(bar, "h 12!");
+        begin.setName("reading-begin");
+        begin.addActionListener(e -> begin());
+        stop.setName("reading-stop");
+        stop.setMnemonic('S');
+        stop.addActionListener(e -> reading.stop());
+        view.add(begin, "split 2, grow 0");
+        view.add(stop, "grow 0");
+        view.add(notes);
+        reading.onState().add(this::show);
+        show();
+    }
+
+    /** What stands on the first button is what it does. */
+    private void begin() {
+        State state = reading.state();
+        if (state instanceof State.NotYet notYet) {
+            session.goTo(notYet.step());
+        } else if (state instanceof State.Done) {
+            session.goTo("review");
+        } else {
+            reading.begin();
+        }
+    }
+
+    private void show() {
+        State state = reading.state();
+        Optional<AnalysedTake> analysed = session.analysed();
+        sentence.say(ReadingWords.of(state));
+        begin.setText(ReadingWords.next(state));
+        boolean going = state instanceof State.Going || state instanceof State.Stopping;
+        begin.setEnabled(!going);
+        stop.setEnabled(state instanceof State.Going);
+        bar.setIndeterminate(state instanceof State.Stopping
+                || state instanceof State.Going far && far.lengthS().isEmpty());
+        bar.setValue((int) Math.round(WHOLE * ReadingWords.share(state)));
+        notes.say(state instanceof State.Done ? told(analysed) : "");
+    }
+
+    private static String told(Optional<AnalysedTake> analysed) {
+        List<String> notes = analysed.map(AnalysedTake::notes).orElse(List.of());
+        return String.join("\n", notes);
     }
 
     @Override
@@ -25,5 +97,10 @@ final class ReadingStep implements Step {
     @Override
     public JComponent view() {
         return view;
+    }
+
+    @Override
+    public void shown() {
+        begin.requestFocusInWindow();
     }
 }

@@ -10,6 +10,7 @@ import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.WindowConstants;
 import tuttarco.review.Session;
+import tuttarco.review.TakeReading;
 
 /** The window: the steps of the work above, the step that is worked on, and what the user is told below. */
 public final class ReviewWindow {
@@ -26,12 +27,12 @@ public final class ReviewWindow {
     private int current;
 
     /** Makes the window, not yet seen; on the event thread. */
-    public ReviewWindow(Session session, Runnable closed) {
+    public ReviewWindow(Session session, TakeReading reading, Runnable closed) {
         steps = List.of(
                 new OpenStep(session),
                 new SeatsStep(session),
                 new MusicStep(session),
-                new ReadingStep(session),
+                new ReadingStep(session, reading),
                 new ReviewStep(session),
                 new HandOutStep(session));
         steps.forEach(step -> middle.add(step.view(), step.key()));
@@ -54,6 +55,7 @@ public final class ReviewWindow {
         session.onDraft()
                 .add(() -> frame.setTitle(
                         session.draft().map(d -> d.title() + " - Tuttarco").orElse("Tuttarco")));
+        session.onGoTo(this::go);
         row.choose(0);
     }
 
@@ -64,6 +66,14 @@ public final class ReviewWindow {
 
     JFrame frame() {
         return frame;
+    }
+
+    private void go(String key) {
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.get(i).key().equals(key)) {
+                go(i);
+            }
+        }
     }
 
     /** Goes to a step, counted from 0. */

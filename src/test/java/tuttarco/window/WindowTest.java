@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
+import javax.swing.JRootPane;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
@@ -17,9 +18,11 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import tuttarco.analysis.Analysis;
 import tuttarco.review.Background;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
+import tuttarco.review.TakeReading;
 
 /** A window under test, and pictures of it. Components are found by their names. */
 @NeedsScreen
@@ -40,7 +43,8 @@ abstract class WindowTest {
         JFrame frame = GuiActionRunner.execute(() -> {
             Theme.PAPER.apply();
             session = new Session(background, new TakeKeeping());
-            return new ReviewWindow(session, () -> {}).frame();
+            TakeReading reading = new TakeReading(session, reader(), System::nanoTime);
+            return new ReviewWindow(session, reading, () -> {}).frame();
         });
         window = new FrameFixture(robot, frame);
         window.show(frame.getSize());
@@ -50,6 +54,11 @@ abstract class WindowTest {
     final void closeWindow() {
         window.cleanUp();
         background.close();
+    }
+
+    /** What reads bows; the real thing, unless a test puts something quicker in its place. */
+    TakeReading.Reader reader() {
+        return TakeReading.by(Analysis.standard("test"), new TakeKeeping());
     }
 
     final FrameFixture window() {
@@ -79,9 +88,10 @@ abstract class WindowTest {
             theme.apply();
             frame.setSize(size);
             frame.validate();
-            BufferedImage drawn = new BufferedImage(frame.getWidth(), frame.getHeight(), BufferedImage.TYPE_INT_RGB);
+            JRootPane inside = frame.getRootPane();
+            BufferedImage drawn = new BufferedImage(inside.getWidth(), inside.getHeight(), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = drawn.createGraphics();
-            frame.printAll(g);
+            inside.printAll(g);
             g.dispose();
             return drawn;
         });
