@@ -56,7 +56,7 @@ public final class BeatsModel {
     private State state = new State.None("");
     private Optional<From> from = Optional.empty();
     private List<Beat> applied = List.of();
-    private Background.Going telling = () -> {};
+    private Background.Going telling = new Background.Going();
     private OptionalInt chosen = OptionalInt.empty();
     private OptionalInt lastMoved = OptionalInt.empty();
 

@@ -48,7 +48,7 @@ public final class BowTyping {
     private String text = "";
     private Optional<Typed> typed = Optional.empty();
     private boolean unsaved;
-    private Background.Going going = () -> {};
+    private Background.Going going = new Background.Going();
 
     BowTyping(Session session, PartModel part) {
         this.session = session;
@@ -129,10 +129,15 @@ public final class BowTyping {
         going = begin(PAUSE_MS);
     }
 
-    /** Saves at once what the pause has not saved yet. */
+    /** Saves at once what the pause has not saved yet; the window may be about to close. */
     public void save() {
         if (unsaved) {
             going.stop();
+            try {
+                save(sheet.orElseThrow().file(), text, version.incrementAndGet());
+            } catch (OutputException e) {
+                session.trouble(e.getMessage());
+            }
             going = begin(0);
         }
     }

@@ -27,12 +27,17 @@ final class CopyBeside {
         return free;
     }
 
-    /** The file, or where there is one already, the first that is not there: {@code a-2.csv} for {@code a.csv}. */
+    /**
+     * The file, or where there is one already, the first that is not there: {@code a-2.csv} for {@code a.csv}, and {@code
+     * b-2.bowing.txt} for {@code b.bowing.txt}.
+     */
     static Path free(Path wanted) {
         String name = wanted.getFileName().toString();
-        int dot = name.indexOf('.', 1);
-        String stem = dot < 0 ? name : name.substring(0, dot);
-        String ending = dot < 0 ? "" : name.substring(dot);
+        int dot = name.endsWith(BowTyping.PART_ENDING)
+                ? name.length() - BowTyping.PART_ENDING.length()
+                : name.lastIndexOf('.');
+        String stem = dot < 1 ? name : name.substring(0, dot);
+        String ending = dot < 1 ? "" : name.substring(dot);
         Path free = wanted;
         for (int number = 2; Files.exists(free); number++) {
             free = wanted.resolveSibling(stem + "-" + number + ending);

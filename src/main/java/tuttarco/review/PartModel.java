@@ -51,7 +51,7 @@ public final class PartModel {
     private List<String> names = List.of();
     private Optional<Offer> offer = Optional.empty();
     private Optional<Stand> read = Optional.empty();
-    private Background.Going reading = () -> {};
+    private Background.Going reading = new Background.Going();
 
     PartModel(Session session) {
         this.session = session;

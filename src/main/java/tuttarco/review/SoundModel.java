@@ -12,7 +12,7 @@ public final class SoundModel {
     private Optional<Path> video = Optional.empty();
     private Optional<Outline> outline = Optional.empty();
     private Optional<String> trouble = Optional.empty();
-    private Background.Going reading = () -> {};
+    private Background.Going reading = new Background.Going();
     private boolean wanted;
 
     SoundModel(Session session) {

@@ -19,7 +19,6 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
-import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
@@ -103,7 +102,7 @@ final class BeatsPage extends JPanel {
     private final JButton hear;
     private final JButton stop;
     private final JProgressBar hearing = new JProgressBar();
-    private final JTextArea heard = Controls.sentence("music-beats-told");
+    private final Sentence heard = new Sentence("music-beats-told");
     private final DefaultListModel<String> anchors = new DefaultListModel<>();
     private final JList<String> anchorList = new JList<>(anchors);
     private final JButton remove;
@@ -111,7 +110,7 @@ final class BeatsPage extends JPanel {
     private final JButton redo;
     private final SoundView sound;
     private final JScrollBar scroll = new JScrollBar(JScrollBar.HORIZONTAL);
-    private final JTextArea chosen = Controls.sentence("music-chosen");
+    private final Sentence chosen = new Sentence("music-chosen");
     private final TapPage taps;
     private final Timer ticking = new Timer(TICK_MS, e -> tick());
     private transient List<Beat> anchorsShown = List.of();
@@ -292,7 +291,7 @@ final class BeatsPage extends JPanel {
             case TEMPO -> giveTempo();
             case LIST, TAKE -> {
                 if (Way.of(beats.source()) != chosenWay) {
-                    heard.setText(
+                    heard.say(
                             chosenWay == Way.LIST
                                     ? "Choose a list, or tap the beats below."
                                     : "Choose the take; it lies in this take's folder.");
@@ -366,7 +365,7 @@ final class BeatsPage extends JPanel {
         if (telling) {
             ticking.start();
         }
-        heard.setText(spoken(state));
+        heard.say(spoken(state));
         heard.setForeground(
                 state instanceof State.Wrong
                         ? Theme.worn().palette().accent()
@@ -374,7 +373,7 @@ final class BeatsPage extends JPanel {
         showAnchors();
         undo.setEnabled(beats.canUndo());
         redo.setEnabled(beats.canRedo());
-        chosen.setText(chosenSpoken());
+        chosen.say(chosenSpoken());
         playing.ticks();
         showing = false;
         revalidate();

@@ -8,7 +8,6 @@ import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import tuttarco.chart.Type;
 
@@ -60,19 +59,6 @@ final class Controls {
         words.setName(name);
         words.putClientProperty(NO_PAGE, true);
         return words;
-    }
-
-    /** A sentence in as many lines as it needs. */
-    static JTextArea sentence(String name) {
-        JTextArea sentence = new JTextArea();
-        sentence.setName(name);
-        sentence.setEditable(false);
-        sentence.setFocusable(false);
-        sentence.setOpaque(false);
-        sentence.setLineWrap(true);
-        sentence.setWrapStyleWord(true);
-        sentence.setBorder(null);
-        return sentence;
     }
 
     /** Has a key do something while the focus is in the component or within. */

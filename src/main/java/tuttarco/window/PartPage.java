@@ -16,7 +16,6 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
-import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import tuttarco.chart.LaidStrip;
@@ -68,9 +67,9 @@ final class PartPage extends JPanel {
             'F',
             "Everybody was meant to change where he or she likes, so that no change is heard");
     private final JPanel offer = new JPanel(new MigLayout("insets 8, fillx", "[grow]", ""));
-    private final JTextArea offered = Controls.sentence("music-offer");
-    private final JTextArea trouble = Controls.sentence("music-part-trouble");
-    private final JTextArea told = Controls.sentence("music-stroke");
+    private final Sentence offered = new Sentence("music-offer");
+    private final Sentence trouble = new Sentence("music-part-trouble");
+    private final Sentence told = new Sentence("music-stroke");
     private final StripView strip = new StripView("music-strip", this::tell);
     private final JLabel awkwardHeading = Controls.heading("Awkward places");
     private final DefaultListModel<String> awkward = new DefaultListModel<>();
@@ -259,7 +258,7 @@ final class PartPage extends JPanel {
     }
 
     private void tell(String sentence) {
-        told.setText(sentence.isEmpty() ? hint() : sentence);
+        told.say(sentence.isEmpty() ? hint() : sentence);
     }
 
     private String hint() {
@@ -282,8 +281,8 @@ final class PartPage extends JPanel {
         partName.setFont(Type.body().deriveFont(partName.getFont().getSize2D()));
         overName.setText(draft.flatMap(Draft::over).map(InputBytes::name).orElse("nothing"));
         offer.setVisible(model.part().offer().isPresent());
-        offered.setText(model.part().offer().map(PartModel.Offer::sentence).orElse(""));
-        trouble.setText(
+        offered.say(model.part().offer().map(PartModel.Offer::sentence).orElse(""));
+        trouble.say(
                 state instanceof State.Wrong wrong
                         ? "Please note: " + wrong.sentence()
                         : state instanceof State.Reading ? "Reading the part\u2026" : "");

@@ -30,7 +30,7 @@ final class TextPage extends JPanel {
     private final transient BowTyping typing;
     private final JTextArea text = new JTextArea();
     private final JLabel title = Controls.heading("");
-    private final JTextArea trouble = Controls.sentence("music-text-trouble");
+    private final Sentence trouble = new Sentence("music-text-trouble");
     private final JButton there;
     private transient Optional<BowTyping.Sheet> shown = Optional.empty();
     private boolean showing;
@@ -95,7 +95,7 @@ final class TextPage extends JPanel {
         }
         shown = sheet;
         Optional<Typed.Wrong> wrong = typing.wrong();
-        trouble.setText(wrong.map(w -> "Please note, " + w.spoken() + ".")
+        trouble.say(wrong.map(w -> "Please note, " + w.spoken() + ".")
                 .orElse("d down, u up, . unmarked, = hooked, - rest; d2 lasts two beats, .1/2x4 is four half beats,"
                         + " d4~ goes on as ~2 in the next bar. Saved as you type."));
         trouble.setForeground(
