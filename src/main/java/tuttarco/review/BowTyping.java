@@ -85,19 +85,24 @@ public final class BowTyping {
                 .run(
                         () -> {
                             String begun = begun(use, file, current);
-                            return new Begun(begun, Music.typed(begun, instrument, under));
+                            return new Begun(
+                                    begun,
+                                    Files.exists(file)
+                                            ? Optional.of(Music.typed(begun, instrument, under))
+                                            : Optional.empty());
                         },
                         begun -> {
                             sheet = Optional.of(new Sheet(use, file));
                             text = begun.text();
-                            typed = Optional.of(begun.typed());
+                            typed = begun.typed();
                             unsaved = false;
                             onChange.tell();
                         },
                         session::trouble);
     }
 
-    private record Begun(String text, Typed typed) {}
+    /** Nothing is said yet of a text that nobody has typed in. */
+    private record Begun(String text, Optional<Typed> typed) {}
 
     private static Path file(Use use, Draft draft) {
         Optional<Path> named = use == Use.PART

@@ -1,12 +1,12 @@
 package tuttarco.window;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.CardLayout;
-import java.awt.Component;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.DefaultListModel;
@@ -92,8 +92,7 @@ final class BeatsPage extends JPanel {
     private final transient SoundPlaying playing;
 
     private final JComboBox<Way> way = new JComboBox<>(Way.values());
-    private final CardLayout cards = new CardLayout();
-    private final JPanel fields = new JPanel(cards);
+    private final Map<Way, JComponent> fields = new EnumMap<>(Way.class);
     private final JTextField firstBar = new JTextField(4);
     private final JTextField tempo = new JTextField(5);
     private final JTextField start = new JTextField(5);
@@ -152,22 +151,21 @@ final class BeatsPage extends JPanel {
     }
 
     private JComponent controls() {
-        JPanel controls = new JPanel(new MigLayout("insets 0, fill, hidemode 3", "[grow, fill]", "[][][][][][][][grow][]"));
+        JPanel controls = new JPanel(new MigLayout("insets 0, fill, hidemode 3", "[grow, fill]", ""));
         String across = "growx, wmin 0, wrap";
         controls.add(Controls.heading("The beats are"), across);
         controls.add(way, across);
-        fields.add(new JPanel(), Way.PART.name());
-        fields.add(row("They begin with bar", 'B', firstBar), Way.CLICKS.name());
-        fields.add(chooser(listName, "music-list-choose", LIST_FILE), Way.LIST.name());
-        fields.add(tempoFields(), Way.TEMPO.name());
-        fields.add(chooser(takeName, "music-take-choose", TAKE_FILE), Way.TAKE.name());
-        controls.add(fields, across);
+        fields.put(Way.CLICKS, row("They begin with bar", 'B', firstBar));
+        fields.put(Way.LIST, chooser(listName, "music-list-choose", LIST_FILE));
+        fields.put(Way.TEMPO, tempoFields());
+        fields.put(Way.TAKE, chooser(takeName, "music-take-choose", TAKE_FILE));
+        fields.values().forEach(row -> controls.add(row, across));
         controls.add(hear, "split 2, growx");
         controls.add(stop, "wrap, growx");
         controls.add(hearing, across);
         controls.add(heard, across);
         controls.add(Controls.label("Beats held by hand", 'E', anchorList), across + ", gaptop 8");
-        controls.add(new JScrollPane(anchorList), "grow, wmin 0, hmin " + UIScale.scale(40) + ", wrap");
+        controls.add(new JScrollPane(anchorList), "grow, push, wmin 0, hmin " + UIScale.scale(40) + ", wrap");
         controls.add(remove, "split 3");
         controls.add(undo, "");
         controls.add(redo, "");
@@ -284,7 +282,7 @@ final class BeatsPage extends JPanel {
             return;
         }
         Way chosenWay = (Way) way.getSelectedItem();
-        cards.show(fields, chosenWay.name());
+        showFields(chosenWay);
         switch (chosenWay) {
             case PART -> beats.give(new BeatsGiven.HeardByPart());
             case CLICKS -> beats.give(new BeatsGiven.HeardClicks(Optional.of(firstBarTyped())));
@@ -383,8 +381,7 @@ final class BeatsPage extends JPanel {
     private void showGiven(BeatsGiven source) {
         Way now = Way.of(source);
         way.setSelectedItem(now);
-        cards.show(fields, now.name());
-        fields.setVisible(now != Way.PART);
+        showFields(now);
         if (source instanceof BeatsGiven.HeardClicks clicks) {
             firstBar.setText(clicks.firstBar().orElse(""));
         } else if (source instanceof BeatsGiven.Steady steady) {
@@ -393,6 +390,20 @@ final class BeatsPage extends JPanel {
         }
         listName.setText(source instanceof BeatsGiven.Listed l ? InputBytes.name(l.list()) : "none yet");
         takeName.setText(source instanceof BeatsGiven.Carried c ? InputBytes.name(c.take()) : "none yet");
+    }
+
+    private void showFields(Way shown) {
+        fields.forEach((of, row) -> row.setVisible(of == shown));
+        revalidate();
+    }
+
+    /** Colours of words are those of the theme that is worn now. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (ticking != null) {
+            refresh();
+        }
     }
 
     private static String spoken(State state) {
@@ -464,13 +475,5 @@ final class BeatsPage extends JPanel {
             double fromS = seen.wholeFromS() + (double) scroll.getValue() / SCROLL_STEPS * wholeS;
             sound.see(seen.scrolled((fromS - seen.fromS()) / seen.lengthS()));
         }
-    }
-
-    SoundView sound() {
-        return sound;
-    }
-
-    Component taps() {
-        return taps;
     }
 }

@@ -350,7 +350,12 @@ final class PartPage extends JPanel {
                                 : "Awkward places: " + sentences.size());
     }
 
-    StripView strip() {
-        return strip;
+    /** Colours of words are those of the theme that is worn now. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (text != null) {
+            refresh();
+        }
     }
 }

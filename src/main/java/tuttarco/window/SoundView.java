@@ -1,7 +1,9 @@
 package tuttarco.window;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
+import java.awt.Composite;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics;
@@ -49,6 +51,9 @@ final class SoundView extends JComponent {
 
     /** So many standard errors to both sides hold a beat with 95 % confidence, if errors are normal. */
     private static final double SURE_ERRORS = 1.96;
+
+    /** The sound stands behind its beats: so much of its colour is seen. */
+    private static final float VEIL = 0.5f;
 
     private static final double ZOOM = 1.5;
     private static final int TOP_PX = 24;
@@ -295,10 +300,10 @@ final class SoundView extends JComponent {
             g.fillRect(0, 0, getWidth(), getHeight());
             beats.beats().ifPresent(this::drawDoubt);
             outline.ifPresent(this::drawOutline);
-            drawSeconds();
+            outline.ifPresent(o -> drawSeconds());
             beats.beats().ifPresent(this::drawBeats);
             drawTaps();
-            drawCursor();
+            outline.ifPresent(o -> drawCursor());
             drawFrame();
             if (outline.isEmpty()) {
                 drawInstead();
@@ -315,6 +320,8 @@ final class SoundView extends JComponent {
         }
 
         private void drawOutline(Outline shown) {
+            Composite solid = g.getComposite();
+            g.setComposite(AlphaComposite.SrcOver.derive(VEIL));
             g.setColor(palette.secondary());
             double middle = (top + foot) / 2;
             double half = (foot - top) / 2 - UIScale.scale(2f);
@@ -328,6 +335,7 @@ final class SoundView extends JComponent {
                     g.drawLine(x, high, x, low);
                 }
             }
+            g.setComposite(solid);
         }
 
         private void drawSeconds() {

@@ -188,6 +188,15 @@ final class TapPage extends JPanel {
         }
     }
 
+    /** Colours of the edge are those of the theme that is worn now. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (forget != null) {
+            border(pad.isFocusOwner());
+        }
+    }
+
     private void measure() {
         OptionalDouble lateS = tapping.measuredLateS();
         if (lateS.isPresent()) {

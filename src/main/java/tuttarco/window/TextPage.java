@@ -106,6 +106,15 @@ final class TextPage extends JPanel {
         mark();
     }
 
+    /** Colours of words are those of the theme that is worn now. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (there != null) {
+            refresh();
+        }
+    }
+
     private Optional<Typed.Place> place() {
         return typing.wrong().flatMap(Typed.Wrong::place);
     }
