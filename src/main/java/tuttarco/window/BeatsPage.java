@@ -142,7 +142,7 @@ final class BeatsPage extends JPanel {
         add(controls(), "cell 0 0 1 5, grow, hmin 0");
         add(sound, "cell 1 0, grow, wmin 0, hmin " + UIScale.scale(90));
         add(scroll, "cell 1 1, growx");
-        add(chosen, "cell 1 2, growx, wmin 0, hmin " + UIScale.scale(38));
+        add(chosen, "cell 1 2, growx, wmin 0, hmin " + UIScale.scale(46));
         add(playing.controls(sound), "cell 1 3, growx, wmin 0");
         add(taps, "cell 1 4, growx, wmin 0");
         dress();
@@ -243,6 +243,7 @@ final class BeatsPage extends JPanel {
         playing.pause();
     }
 
+    /** Lets go of the sound, which other steps play too. */
     void close() {
         playing.close();
     }

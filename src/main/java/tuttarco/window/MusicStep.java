@@ -53,7 +53,7 @@ final class MusicStep implements Step {
     @Override
     public void hidden() {
         model.hidden();
-        beats.leave();
+        beats.close();
     }
 
     MusicModel model() {

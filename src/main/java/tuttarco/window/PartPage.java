@@ -1,6 +1,7 @@
 package tuttarco.window;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,6 +17,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import tuttarco.chart.LaidStrip;
@@ -43,7 +45,13 @@ final class PartPage extends JPanel {
 
     private static final String ONLY_PART = "the only one";
     private static final String FIRST_VOICE = "first in each bar";
-    private static final String ALL_NOTES = "all notes of a chord";
+    private static final String ALL_NOTES = "all notes";
+
+    /** Bow text that is typed takes this share of what a taller window gives. */
+    private static final double TEXT_SHARE = 0.4;
+
+    /** Awkward places seen without scrolling (chosen). */
+    private static final int AWKWARD_ROWS = 3;
 
     /** Voices that can be picked without typing (common practice: at most four on a staff). */
     private static final List<String> VOICES = List.of(FIRST_VOICE, "1", "2", "3", "4");
@@ -79,13 +87,14 @@ final class PartPage extends JPanel {
     private final JButton overAway;
     private final JButton partAway;
     private final TextPage text;
+    private final JSplitPane split;
     private boolean showing;
 
     PartPage(Session session, MusicModel model, AskFile ask) {
         super(new MigLayout(
                 "insets 12 16 8 16, fill",
                 "[" + UIScale.scale(250) + "!, fill]" + UIScale.scale(16) + "[grow, fill]",
-                "[][][grow 60, fill][][]" + UIScale.scale(4) + "[grow 12, fill]"));
+                "[][grow 60, fill][][]" + UIScale.scale(4) + "[grow 12, fill]"));
         this.session = session;
         this.model = model;
         this.ask = ask;
@@ -111,15 +120,18 @@ final class PartPage extends JPanel {
                 (char) 0,
                 "Go by the leader's strokes instead of a part; the file stays",
                 () -> model.part().takeAway(Use.PART));
-        add(controls(), "cell 0 0 1 6, growy, aligny top");
+        add(controls(), "cell 0 0 1 5, growy, aligny top");
         add(offer, "cell 1 0, hidemode 3");
-        add(text, "cell 1 1, hidemode 3, h 30%");
         JScrollPane scrolled = new JScrollPane(strip);
         scrolled.getVerticalScrollBar().setUnitIncrement(UIScale.scale(40));
-        add(scrolled, "cell 1 2, grow, hmin 0");
-        add(told, "cell 1 3, growx, wmin 0, hmin " + UIScale.scale(40));
-        add(awkwardHeading, "cell 1 4");
-        add(new JScrollPane(awkwardList), "cell 1 5, grow, hmin " + UIScale.scale(52));
+        scrolled.setMinimumSize(new Dimension(0, 0));
+        split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, text, scrolled);
+        split.setResizeWeight(TEXT_SHARE);
+        split.setBorder(null);
+        add(split, "cell 1 1, grow, wmin 0, hmin 0");
+        add(told, "cell 1 2, growx, wmin 0, hmin " + UIScale.scale(46));
+        add(awkwardHeading, "cell 1 3");
+        add(new JScrollPane(awkwardList), "cell 1 4, grow, hmin " + UIScale.scale(52));
         dressLists();
         layOutOffer();
         listen();
@@ -180,6 +192,7 @@ final class PartPage extends JPanel {
         voice.setToolTipText("Which voice is bowed, where a staff has several");
         line.setToolTipText("Which note of a chord, where players divide");
         awkwardList.setName("music-awkward");
+        awkwardList.setVisibleRowCount(AWKWARD_ROWS);
         awkwardList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         awkwardList.getAccessibleContext().setAccessibleName("Awkward places of the bowing");
         awkwardList.setToolTipText("Choose one to see it in the bowing above");
@@ -300,13 +313,21 @@ final class PartPage extends JPanel {
         free.setSelected(draft.filter(d -> d.bowing() == Bowing.FREE).isPresent());
         strip.showPart(part());
         showAwkward();
-        text.setVisible(model.typing().sheet().isPresent());
+        showText(model.typing().sheet().isPresent());
         if (told.getText().isEmpty()) {
             tell("");
         }
         showing = false;
         revalidate();
         repaint();
+    }
+
+    /** The text takes its place above the strip, or leaves it. */
+    private void showText(boolean open) {
+        if (open != text.isVisible()) {
+            text.setVisible(open);
+            split.resetToPreferredSizes();
+        }
     }
 
     private static boolean isBowText(Optional<Draft> draft) {

@@ -50,6 +50,7 @@ final class SoundPlaying {
     private Optional<Playing> sound = Optional.empty();
     private Optional<Draft> opened = Optional.empty();
     private boolean openingNow;
+    private boolean quiet;
 
     /**
      * @param beats what is ticked
@@ -108,6 +109,17 @@ final class SoundPlaying {
         if (playing()) {
             pause();
         } else {
+            quiet = false;
+            play();
+        }
+    }
+
+    /** Plays or pauses without ticks, which would lead the taps. */
+    void playToTap() {
+        if (playing()) {
+            pause();
+        } else {
+            quiet = true;
             play();
         }
     }
@@ -117,7 +129,7 @@ final class SoundPlaying {
         showState();
     }
 
-    void play() {
+    private void play() {
         Optional<Draft> draft = session.draft();
         if (sound.isPresent()) {
             begin(sound.get());
@@ -143,7 +155,7 @@ final class SoundPlaying {
 
     private void begin(Playing ready) {
         ready.speed(factor());
-        ready.ticks(ticked.isSelected() ? beats.get() : List.of());
+        ticks();
         ready.seek(Math.max(0, cursorS.getAsDouble()));
         ready.play();
         showState();
@@ -151,7 +163,8 @@ final class SoundPlaying {
 
     /** Has the beats ticked as they are now. */
     void ticks() {
-        sound.ifPresent(s -> s.ticks(ticked.isSelected() ? beats.get() : List.of()));
+        boolean heard = ticked.isSelected() && !quiet;
+        sound.ifPresent(s -> s.ticks(heard ? beats.get() : List.of()));
     }
 
     private void showState() {

@@ -8,8 +8,6 @@ import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.event.KeyEvent;
@@ -54,12 +52,6 @@ final class StripView extends JComponent implements Scrollable {
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Bowing of the part");
         ToolTipManager.sharedInstance().registerComponent(this);
-        addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent e) {
-                layOut();
-            }
-        });
         addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent e) {
@@ -98,6 +90,16 @@ final class StripView extends JComponent implements Scrollable {
         chosen = OptionalInt.empty();
         told.accept("");
         layOut();
+    }
+
+    /** Systems are broken anew where the width changes. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean otherWidth = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (otherWidth) {
+            layOut();
+        }
     }
 
     private void layOut() {

@@ -154,7 +154,7 @@ final class TapPage extends JPanel {
                 if (playing.playing()) {
                     tap(e.getWhen());
                 } else {
-                    playing.play();
+                    playing.playToTap();
                 }
             }
         });
@@ -174,7 +174,7 @@ final class TapPage extends JPanel {
         if (code == KeyEvent.VK_BACK_SPACE) {
             tapping.takeBack();
         } else if (code == KeyEvent.VK_ENTER) {
-            playing.playOrPause();
+            playing.playToTap();
         } else if (code == KeyEvent.VK_SPACE || Character.isLetter(e.getKeyChar())) {
             tap(e.getWhen());
         }

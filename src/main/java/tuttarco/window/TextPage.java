@@ -16,6 +16,7 @@ import javax.swing.JTextArea;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import javax.swing.text.BadLocationException;
+import javax.swing.text.DefaultHighlighter;
 import javax.swing.text.Highlighter;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
@@ -27,8 +28,11 @@ import tuttarco.score.Typed;
 final class TextPage extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    /** Lines seen at first (chosen). */
+    private static final int LINES = 6;
+
     private final transient BowTyping typing;
-    private final JTextArea text = new JTextArea();
+    private final JTextArea text = new JTextArea(LINES, 0);
     private final JLabel title = Controls.heading("");
     private final Sentence trouble = new Sentence("music-text-trouble");
     private final JButton there;
@@ -41,6 +45,8 @@ final class TextPage extends JPanel {
         text.setName("music-text");
         text.getAccessibleContext().setAccessibleName("Bow text");
         text.setFont(new Font(Font.MONOSPACED, Font.PLAIN, text.getFont().getSize()));
+        // the look's own highlighter would be another one after a change of theme
+        text.setHighlighter(new DefaultHighlighter());
         title.putClientProperty("html.disable", true);
         there = Controls.button(
                 "music-text-there", "Go there", 'G', "Put the cursor where the text is wrong", this::goThere);
@@ -52,7 +58,7 @@ final class TextPage extends JPanel {
                         'N',
                         "Close the text; it is saved as you type",
                         typing::close),
-                "wrap");
+                "growx, wrap");
         add(new JScrollPane(text), "span, grow, hmin 0, wrap");
         add(trouble, "growx, wmin 0");
         add(there, "aligny top");
