@@ -13,7 +13,6 @@ import java.util.Optional;
 import org.bytedeco.javacv.FFmpegFrameGrabber;
 import org.bytedeco.javacv.FrameGrabber.ImageMode;
 import org.bytedeco.javacv.OpenCVFrameConverter;
-import org.bytedeco.opencv.global.opencv_core;
 import org.bytedeco.opencv.opencv_core.Mat;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
@@ -40,7 +39,6 @@ public final class Clip implements AutoCloseable {
     /** Clocks that were never set count from the beginning of 1904, 1970 or 1980 (no source). */
     private static final Instant CLOCK_NOT_SET = Instant.parse("1981-01-01T00:00:00Z");
 
-    private final Path file;
     private final FFmpegFrameGrabber grabber;
     private final OpenCVFrameConverter.ToMat toMat = new OpenCVFrameConverter.ToMat();
     private final Mat turned = new Mat();
@@ -52,7 +50,6 @@ public final class Clip implements AutoCloseable {
     private boolean broken;
 
     private Clip(Path file, FFmpegFrameGrabber grabber) throws InputException {
-        this.file = file;
         this.grabber = grabber;
         int widthPx = grabber.getImageWidth();
         int heightPx = grabber.getImageHeight();
@@ -108,6 +105,10 @@ public final class Clip implements AutoCloseable {
         return facts;
     }
 
+    Rotation rotation() {
+        return rotation;
+    }
+
     /**
      * Returns the next frame, empty at the end of what can be read. A damaged tail ends the clip early; see
      * {@link #trouble()}. Frames whose time does not rise are passed over.
@@ -159,6 +160,10 @@ public final class Clip implements AutoCloseable {
      * damaged, empty if all was well.
      */
     public Optional<String> trouble(Ending ending) {
+        return trouble(facts, ending);
+    }
+
+    static Optional<String> trouble(ClipFacts facts, Ending ending) {
         boolean cutOff = facts.durationS()
                 .filter(d -> ending.lastTimeS() < d - TRUNCATED_S)
                 .isPresent();
@@ -168,7 +173,7 @@ public final class Clip implements AutoCloseable {
         return Optional.of(String.format(
                 java.util.Locale.ROOT,
                 "%s could be read up to %.1f s only%s; what follows is missing here.",
-                InputBytes.name(file),
+                InputBytes.name(facts.file()),
                 Math.max(0, ending.lastTimeS()),
                 facts.durationS()
                         .map(d -> String.format(java.util.Locale.ROOT, " of %.1f s", d))
@@ -214,41 +219,6 @@ public final class Clip implements AutoCloseable {
             grabber.close();
         } catch (org.bytedeco.javacv.FrameGrabber.Exception e) {
             throw new IllegalStateException("the video reader could not be closed", e);
-        }
-    }
-
-    /** How far a stored picture must be turned to stand upright. */
-    private enum Rotation {
-        NONE,
-        CLOCKWISE,
-        HALF,
-        COUNTERCLOCKWISE;
-
-        /** FFmpeg's display rotation counts counterclockwise; only quarter turns occur in camera files. */
-        static Rotation ofDegrees(double displayRotationDeg) {
-            int quarters = Math.floorMod((int) Math.round(displayRotationDeg / 90), 4);
-            return switch (quarters) {
-                case 1 -> COUNTERCLOCKWISE;
-                case 2 -> HALF;
-                case 3 -> CLOCKWISE;
-                default -> NONE;
-            };
-        }
-
-        boolean swapsSides() {
-            return this == CLOCKWISE || this == COUNTERCLOCKWISE;
-        }
-
-        Mat upright(Mat stored, Mat turned) {
-            switch (this) {
-                case NONE -> {
-                    return stored;
-                }
-                case CLOCKWISE -> opencv_core.rotate(stored, turned, opencv_core.ROTATE_90_CLOCKWISE);
-                case HALF -> opencv_core.rotate(stored, turned, opencv_core.ROTATE_180);
-                case COUNTERCLOCKWISE -> opencv_core.rotate(stored, turned, opencv_core.ROTATE_90_COUNTERCLOCKWISE);
-            }
-            return turned;
         }
     }
 }

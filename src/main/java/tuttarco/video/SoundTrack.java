@@ -26,7 +26,7 @@ public final class SoundTrack implements AutoCloseable {
     private static final String SOUND_CONTAINERS = ",wav,w64,aiff,au,caf,flac,mp3,aac,amr";
 
     /** Jitter of a container's clock is no gap; seconds (chosen: beyond any tick of common containers). */
-    private static final double SHORTEST_GAP_S = 0.05;
+    static final double SHORTEST_GAP_S = 0.05;
 
     /** A longer gap is a damaged clock; seconds: a day. */
     private static final double LONGEST_GAP_S = 86_400;

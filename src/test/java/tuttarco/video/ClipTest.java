@@ -89,7 +89,7 @@ class ClipTest {
         }
         Path file = folder.resolve("turned.mp4");
         TestClips.write(file, evenly(3, 30), t -> marked);
-        turn(file, clockwiseDeg);
+        TestClips.turn(file, clockwiseDeg);
         try (Clip clip = Clip.open(file)) {
             assertEquals(widthPx, clip.facts().widthPx());
             assertEquals(heightPx, clip.facts().heightPx());
@@ -99,24 +99,6 @@ class ClipTest {
             assertTrue((frame.grey().ptr(y, x).get() & 0xff) > 180, "the bright corner stands where it should");
             assertTrue((frame.grey().ptr(heightPx - 1 - y, widthPx - 1 - x).get() & 0xff) < 80);
         }
-    }
-
-    private static void turn(Path file, int clockwiseDeg) throws Exception {
-        byte[] bytes = Files.readAllBytes(file);
-        int tkhd = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("tkhd");
-        int one = 0x10000;
-        int[] matrix = switch (clockwiseDeg) {
-            case 90 -> new int[] {0, one, 0, -one, 0, 0, 0, 0, 0x40000000};
-            case 180 -> new int[] {-one, 0, 0, 0, -one, 0, 0, 0, 0x40000000};
-            default -> new int[] {0, -one, 0, one, 0, 0, 0, 0, 0x40000000};
-        };
-        ByteBuffer box = ByteBuffer.wrap(bytes);
-        int versionAndFlags = 4;
-        int untilMatrix = versionAndFlags + 20 + 8 + 8;
-        for (int i = 0; i < matrix.length; i++) {
-            box.putInt(tkhd + 4 + untilMatrix + 4 * i, matrix[i]);
-        }
-        Files.write(file, bytes);
     }
 
     /** Seconds since 1904 in the movie's header (ISO/IEC 14496-12, mvhd; from memory); 2082844800 of them until 1970. */

@@ -1,6 +1,9 @@
 package tuttarco.video;
 
 import java.awt.image.BufferedImage;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -43,5 +46,24 @@ public final class TestClips {
             }
         }
         return image;
+    }
+
+    /** Has an MP4 file say that its picture is to be turned (ISO 14496-12, track header box). */
+    public static void turn(Path file, int clockwiseDeg) throws Exception {
+        byte[] bytes = Files.readAllBytes(file);
+        int tkhd = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("tkhd");
+        int one = 0x10000;
+        int[] matrix = switch (clockwiseDeg) {
+            case 90 -> new int[] {0, one, 0, -one, 0, 0, 0, 0, 0x40000000};
+            case 180 -> new int[] {-one, 0, 0, 0, -one, 0, 0, 0, 0x40000000};
+            default -> new int[] {0, -one, 0, one, 0, 0, 0, 0, 0x40000000};
+        };
+        ByteBuffer box = ByteBuffer.wrap(bytes);
+        int versionAndFlags = 4;
+        int untilMatrix = versionAndFlags + 20 + 8 + 8;
+        for (int i = 0; i < matrix.length; i++) {
+            box.putInt(tkhd + 4 + untilMatrix + 4 * i, matrix[i]);
+        }
+        Files.write(file, bytes);
     }
 }

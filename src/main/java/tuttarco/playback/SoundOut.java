@@ -1,0 +1,10 @@
+package tuttarco.playback;
+
+/** Where sound goes; it is a clock by how much of it was heard. Blocks are as {@link tuttarco.video.ClipSound} reads them. */
+interface SoundOut extends Clock {
+    /** How many samples of both channels it takes now. */
+    int room();
+
+    /** Takes a block for which there is room, to be heard after those before it. */
+    void write(float[] block);
+}

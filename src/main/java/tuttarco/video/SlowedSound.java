@@ -1,0 +1,102 @@
+package tuttarco.video;
+
+import static org.bytedeco.ffmpeg.global.avutil.AV_SAMPLE_FMT_FLT;
+
+import java.nio.FloatBuffer;
+import java.util.Locale;
+import org.bytedeco.javacv.FFmpegFrameFilter;
+import org.bytedeco.javacv.Frame;
+
+/**
+ * Sound of {@link ClipSound}'s kind played slower at its own pitch, by FFmpeg's filter atempo: what goes in at a sample comes
+ * out at that sample divided by the speed.
+ */
+public final class SlowedSound implements AutoCloseable {
+    /** The slowest that atempo does at once; twice in a row is its square. */
+    private static final double SLOWEST_AT_ONCE = 0.5;
+
+    public static final double SLOWEST = SLOWEST_AT_ONCE * SLOWEST_AT_ONCE;
+
+    private static final int ONLY_INPUT = 0;
+
+    private final FFmpegFrameFilter filter;
+    private FloatBuffer ready = FloatBuffer.allocate(0);
+
+    /**
+     * @param speed {@link #SLOWEST} to 1
+     */
+    public SlowedSound(double speed) {
+        if (!(speed >= SLOWEST && speed <= 1)) {
+            throw new IllegalArgumentException("sound is slowed to " + SLOWEST + " to 1, not " + speed);
+        }
+        String filters = speed < SLOWEST_AT_ONCE
+                ? atempo(SLOWEST_AT_ONCE) + "," + atempo(speed / SLOWEST_AT_ONCE)
+                : atempo(speed);
+        filter = new FFmpegFrameFilter(filters, ClipSound.CHANNELS);
+        filter.setSampleRate(ClipSound.SAMPLES_PER_S);
+        filter.setSampleFormat(AV_SAMPLE_FMT_FLT);
+        try {
+            filter.start();
+        } catch (FFmpegFrameFilter.Exception e) {
+            throw refused(e);
+        }
+    }
+
+    private static String atempo(double speed) {
+        return String.format(Locale.ROOT, "atempo=%.6f", speed);
+    }
+
+    /** Takes a block of both channels, turn by turn, whole. */
+    public void put(float[] block) {
+        try {
+            filter.pushSamples(
+                    ONLY_INPUT,
+                    ClipSound.CHANNELS,
+                    ClipSound.SAMPLES_PER_S,
+                    AV_SAMPLE_FMT_FLT,
+                    FloatBuffer.wrap(block));
+        } catch (FFmpegFrameFilter.Exception e) {
+            throw refused(e);
+        }
+    }
+
+    /** Fills part of a block with what has come out, as {@link ClipSound#read} counts; how many samples there were. */
+    public int take(float[] block, int from, int samples) {
+        int taken = 0;
+        while (taken < samples && hasMore()) {
+            int count = Math.min(samples - taken, ready.remaining() / ClipSound.CHANNELS);
+            ready.get(block, (from + taken) * ClipSound.CHANNELS, count * ClipSound.CHANNELS);
+            taken += count;
+        }
+        return taken;
+    }
+
+    private boolean hasMore() {
+        if (ready.hasRemaining()) {
+            return true;
+        }
+        try {
+            Frame out = filter.pullSamples();
+            if (out == null) {
+                return false;
+            }
+            ready = (FloatBuffer) out.samples[0];
+            return ready.hasRemaining();
+        } catch (FFmpegFrameFilter.Exception e) {
+            throw refused(e);
+        }
+    }
+
+    private static IllegalStateException refused(FFmpegFrameFilter.Exception e) {
+        return new IllegalStateException("sound could not be slowed", e);
+    }
+
+    @Override
+    public void close() {
+        try {
+            filter.release();
+        } catch (FFmpegFrameFilter.Exception e) {
+            throw refused(e);
+        }
+    }
+}
