@@ -132,7 +132,17 @@ class HouseTest {
             .mayOnlyAccessLayers("files", "video")
             .whereLayer("review")
             .mayOnlyAccessLayers(
-                    "bow", "files", "sound", "seats", "strokes", "score", "beats", "take", "compare", "report", "analysis")
+                    "bow",
+                    "files",
+                    "sound",
+                    "seats",
+                    "strokes",
+                    "score",
+                    "beats",
+                    "take",
+                    "compare",
+                    "report",
+                    "analysis")
             .whereLayer("window")
             .mayOnlyAccessLayers(
                     "bow",

@@ -22,7 +22,8 @@ final class Course {
 
     /** From a place on, which is the loop's beginning where it lies behind the loop. */
     static Course from(double timeS, Optional<Loop> loop) {
-        boolean behind = loop.filter(stretch -> timeS >= stretch.toS() - ROUNDING_S).isPresent();
+        boolean behind =
+                loop.filter(stretch -> timeS >= stretch.toS() - ROUNDING_S).isPresent();
         return new Course(behind ? loop.orElseThrow().fromS() : Math.max(0, timeS), loop);
     }
 

@@ -49,9 +49,8 @@ final class Drawer {
     /** Pictures are as large as fits from now on. */
     void fit(int widthPx, int heightPx) {
         double scale = Math.min((double) widthPx / facts.widthPx(), (double) heightPx / facts.heightPx());
-        size = new Dimension(
-                (int) Math.max(1, Math.round(facts.widthPx() * scale)),
-                (int) Math.max(1, Math.round(facts.heightPx() * scale)));
+        size = new Dimension((int) Math.max(1, Math.round(facts.widthPx() * scale)), (int)
+                Math.max(1, Math.round(facts.heightPx() * scale)));
     }
 
     /** Takes a picture back, to draw another one into it. */

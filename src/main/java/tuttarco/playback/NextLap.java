@@ -30,8 +30,8 @@ final class NextLap implements AutoCloseable {
     void prepare(double timeS) {
         beginS = timeS;
         Optional<Future<ClipPictures>> before = spare;
-        spare = Optional.of(thread.submit(
-                () -> sought(before.isPresent() ? before.get().get() : ClipPictures.open(file), timeS)));
+        spare = Optional.of(
+                thread.submit(() -> sought(before.isPresent() ? before.get().get() : ClipPictures.open(file), timeS)));
     }
 
     /** Gives the pictures that stand ready and prepares the others in their place. */

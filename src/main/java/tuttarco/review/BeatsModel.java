@@ -184,8 +184,8 @@ public final class BeatsModel {
 
     /** Moves the beat that is chosen, which becomes an anchor. */
     public void nudge(double byS) {
-        beats().ifPresent(map -> chosen.ifPresent(
-                index -> move(index, map.beats().get(index).timeS() + byS)));
+        beats().ifPresent(map ->
+                chosen.ifPresent(index -> move(index, map.beats().get(index).timeS() + byS)));
     }
 
     /** Moves a beat, by its number, to a time; it becomes an anchor there. */
@@ -194,8 +194,9 @@ public final class BeatsModel {
             return;
         }
         if (source() instanceof BeatsGiven.HeardClicks) {
-            session.trouble("Clicks are where they are heard; say which bar they begin with, or give the beats in another"
-                    + " way.");
+            session.trouble(
+                    "Clicks are where they are heard; say which bar they begin with, or give the beats in another"
+                            + " way.");
             return;
         }
         Beat beat = told.beats().beats().get(index);
@@ -237,8 +238,8 @@ public final class BeatsModel {
     /** Adds anchors, in the place of those of the same beats. */
     void addAnchors(List<Beat> added) {
         List<Beat> anchors = new ArrayList<>(anchors());
-        anchors.removeIf(old -> added.stream()
-                .anyMatch(anchor -> anchor.bar().equals(old.bar()) && anchor.beat() == old.beat()));
+        anchors.removeIf(old ->
+                added.stream().anyMatch(anchor -> anchor.bar().equals(old.bar()) && anchor.beat() == old.beat()));
         anchors.addAll(added);
         lastMoved = OptionalInt.empty();
         anchor(anchors);
@@ -296,7 +297,8 @@ public final class BeatsModel {
         BeatsGiven told = source() instanceof BeatsGiven.HeardClicks ? given() : source();
         // beats that are not given are heard by the part
         BeatsGiven asked = told instanceof BeatsGiven.Missing ? new BeatsGiven.HeardByPart() : told;
-        Draft bare = draft.withPart(draft.part(), draft.partChoice(), Optional.empty()).withBeats(asked);
+        Draft bare = draft.withPart(draft.part(), draft.partChoice(), Optional.empty())
+                .withBeats(asked);
         return new From(bare.stand(), part.under());
     }
 
@@ -324,8 +326,10 @@ public final class BeatsModel {
     private void tell(From known, boolean listening) {
         show(new State.Telling(listening, System.currentTimeMillis()));
         telling = session.background()
-                .run(() -> Music.source(known.stand(), known.part()), this::told, sentence -> show(
-                        new State.Wrong(sentence)));
+                .run(
+                        () -> Music.source(known.stand(), known.part()),
+                        this::told,
+                        sentence -> show(new State.Wrong(sentence)));
     }
 
     private void told(BeatSource.Told told) {

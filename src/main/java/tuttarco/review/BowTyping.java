@@ -105,9 +105,8 @@ public final class BowTyping {
     private record Begun(String text, Optional<Typed> typed) {}
 
     private static Path file(Use use, Draft draft) {
-        Optional<Path> named = use == Use.PART
-                ? draft.part().filter(file -> file.toString().endsWith(PART_ENDING))
-                : draft.over();
+        Optional<Path> named =
+                use == Use.PART ? draft.part().filter(file -> file.toString().endsWith(PART_ENDING)) : draft.over();
         return named.orElseGet(() -> draft.beside(use == Use.PART ? PART_ENDING : OVER_ENDING));
     }
 

@@ -129,7 +129,11 @@ final class BeatsPage extends JPanel {
         playing = new SoundPlaying(session, opening, sound::cursorS, this::heardBeats, this::playingChanged);
         taps = new TapPage(session, model, playing);
         hear = Controls.button(
-                "music-hear", "Hear the beats", 'H', "Listen to the sound for the beats; this takes a while", beats::hear);
+                "music-hear",
+                "Hear the beats",
+                'H',
+                "Listen to the sound for the beats; this takes a while",
+                beats::hear);
         stop = Controls.button("music-stop", "Stop", 'S', "Stop listening", beats::stop);
         remove = Controls.button(
                 "music-anchor-remove",
@@ -223,19 +227,16 @@ final class BeatsPage extends JPanel {
         tempo.addActionListener(e -> give());
         start.addActionListener(e -> give());
         anchorList.addListSelectionListener(e -> showAnchor());
-        Controls.key(
-                anchorList, WHEN_FOCUSED, KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), e -> removeAnchor());
+        Controls.key(anchorList, WHEN_FOCUSED, KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), e -> removeAnchor());
         key(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK, beats::undo);
         key(KeyEvent.VK_Y, InputEvent.CTRL_DOWN_MASK, beats::redo);
-        Controls.key(
-                sound, WHEN_FOCUSED, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), e -> playing.playOrPause());
+        Controls.key(sound, WHEN_FOCUSED, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), e -> playing.playOrPause());
         sound.onMoved(this::showStretch);
         scroll.addAdjustmentListener(e -> scrolled());
     }
 
     private void key(int code, int held, Runnable pressed) {
-        Controls.key(
-                this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, KeyStroke.getKeyStroke(code, held), e -> pressed.run());
+        Controls.key(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, KeyStroke.getKeyStroke(code, held), e -> pressed.run());
     }
 
     /** Leaves the page: playing stops. */
@@ -249,11 +250,7 @@ final class BeatsPage extends JPanel {
     }
 
     private List<Beat> heardBeats() {
-        return model.tapping()
-                .tapped()
-                .or(beats::beats)
-                .map(map -> map.beats())
-                .orElse(List.of());
+        return model.tapping().tapped().or(beats::beats).map(map -> map.beats()).orElse(List.of());
     }
 
     private void playingChanged() {
@@ -306,10 +303,12 @@ final class BeatsPage extends JPanel {
 
     private void giveTempo() {
         try {
-            double tempoBpm =
-                    tempo.getText().isBlank() ? FIRST_TEMPO_BPM : Double.parseDouble(tempo.getText().strip());
-            double startS =
-                    start.getText().isBlank() ? sound.cursorS() : Double.parseDouble(start.getText().strip());
+            double tempoBpm = tempo.getText().isBlank()
+                    ? FIRST_TEMPO_BPM
+                    : Double.parseDouble(tempo.getText().strip());
+            double startS = start.getText().isBlank()
+                    ? sound.cursorS()
+                    : Double.parseDouble(start.getText().strip());
             beats.give(new BeatsGiven.Steady(tempoBpm, Math.round(startS * 1000) / 1000.0));
         } catch (IllegalArgumentException e) {
             session.trouble("A tempo lies between 10 and 1000 beats a minute, and the part begins at a time in seconds,"
@@ -321,8 +320,9 @@ final class BeatsPage extends JPanel {
         Optional<Draft> draft = session.draft();
         ask.ask(this, kind, draft.map(d -> d.file().getParent())).ifPresent(file -> {
             if (draft.filter(d -> d.mayName(file)).isEmpty()) {
-                session.trouble(InputBytes.name(file)
-                        + " lies outside the take's folder, where a take can't name it; copy it beside the take first.");
+                session.trouble(
+                        InputBytes.name(file)
+                                + " lies outside the take's folder, where a take can't name it; copy it beside the take first.");
             } else if (kind == LIST_FILE) {
                 beats.give(new BeatsGiven.Listed(file.toAbsolutePath().normalize()));
             } else {
@@ -421,7 +421,8 @@ final class BeatsPage extends JPanel {
             return "Please note: " + wrong.sentence();
         }
         State.Told told = (State.Told) state;
-        String count = told.beats().bars().size() + " bars, " + told.beats().beats().size() + " beats.";
+        String count =
+                told.beats().bars().size() + " bars, " + told.beats().beats().size() + " beats.";
         return told.notes().isEmpty() ? count : count + " " + String.join(" ", told.notes());
     }
 
@@ -446,7 +447,10 @@ final class BeatsPage extends JPanel {
         Beat beat = beats.beats().get().beats().get(beats.chosen().getAsInt());
         boolean held = beats.anchors().stream().anyMatch(anchor -> BeatsModel.holds(anchor, beat));
         String error = beat.stderrS().isPresent()
-                ? String.format(Locale.ROOT, ", good to about %.0f ms", 1000 * beat.stderrS().getAsDouble())
+                ? String.format(
+                        Locale.ROOT,
+                        ", good to about %.0f ms",
+                        1000 * beat.stderrS().getAsDouble())
                 : "";
         String spoken = beat.spoken();
         return "B" + spoken.substring(1) + " at " + clock(beat.timeS()) + error

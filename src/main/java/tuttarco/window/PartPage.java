@@ -38,8 +38,8 @@ import tuttarco.take.Bowing;
 final class PartPage extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private static final AskFile.Kind PART_FILE = new AskFile.Kind(
-            "Choose the part", "Parts (MusicXML, bow text)", "musicxml", "xml", "mxl", "txt");
+    private static final AskFile.Kind PART_FILE =
+            new AskFile.Kind("Choose the part", "Parts (MusicXML, bow text)", "musicxml", "xml", "mxl", "txt");
     private static final AskFile.Kind OVER_FILE =
             new AskFile.Kind("Choose the bowing to write over", "Bow text (.bowing.txt)", "txt");
 
@@ -67,8 +67,8 @@ final class PartPage extends JPanel {
     private final JComboBox<String> line = new JComboBox<>(new String[] {ALL_NOTES, "upper line", "lower line"});
     private final JCheckBox repeats = Controls.dress(
             new JCheckBox("Repeats are played"), "music-repeats", 'R', "Whether repeat signs in the part are obeyed");
-    private final JRadioButton alike = Controls.dress(
-            new JRadioButton("all alike"), "music-alike", 'A', "The section was meant to bow as one");
+    private final JRadioButton alike =
+            Controls.dress(new JRadioButton("all alike"), "music-alike", 'A', "The section was meant to bow as one");
     private final JRadioButton free = Controls.dress(
             new JRadioButton("each freely"),
             "music-free",
@@ -211,11 +211,7 @@ final class PartPage extends JPanel {
                         model.part()::copyOffered),
                 "split 2");
         offer.add(Controls.button(
-                "music-offer-leave",
-                "Leave it",
-                'L',
-                "Go on with the part as it was",
-                model.part()::declineOffer));
+                "music-offer-leave", "Leave it", 'L', "Go on with the part as it was", model.part()::declineOffer));
     }
 
     private void listen() {
@@ -234,7 +230,8 @@ final class PartPage extends JPanel {
                 model.part()
                         .part()
                         .filter(part -> index < part.awkward().size())
-                        .ifPresent(part -> strip.choose(part.awkward().get(index).at()));
+                        .ifPresent(
+                                part -> strip.choose(part.awkward().get(index).at()));
             }
         });
     }
@@ -275,8 +272,9 @@ final class PartPage extends JPanel {
     }
 
     private String hint() {
-        return part().map(p -> "Point at a stroke, or go from one to the next with the arrow keys, to read why it goes that"
-                        + " way.  " + LaidStrip.KEY.replaceAll(" {2,}", ",  "))
+        return part().map(p ->
+                        "Point at a stroke, or go from one to the next with the arrow keys, to read why it goes that"
+                                + " way.  " + LaidStrip.KEY.replaceAll(" {2,}", ",  "))
                 .orElse("");
     }
 

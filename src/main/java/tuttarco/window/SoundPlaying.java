@@ -67,7 +67,8 @@ final class SoundPlaying {
         this.cursorS = cursorS;
         this.beats = beats;
         this.changed = changed;
-        play = Controls.button("music-play", "Play", 'Y', "Play from the cursor; Space in the sound", this::playOrPause);
+        play = Controls.button(
+                "music-play", "Play", 'Y', "Play from the cursor; Space in the sound", this::playOrPause);
         ticked.setSelected(true);
         ticked.addActionListener(e -> ticks());
         speed.setName("music-speed");
@@ -82,7 +83,8 @@ final class SoundPlaying {
         controls.add(play);
         controls.add(speed);
         controls.add(ticked);
-        controls.add(Controls.button("music-closer", "Closer", (char) 0, "See less of the sound, larger; +", view::closer));
+        controls.add(
+                Controls.button("music-closer", "Closer", (char) 0, "See less of the sound, larger; +", view::closer));
         controls.add(Controls.button("music-wider", "Wider", (char) 0, "See more of the sound; -", view::wider));
         return controls;
     }
@@ -138,8 +140,8 @@ final class SoundPlaying {
             session.background()
                     .run(
                             () -> opening.open(
-                                    draft.get().video(), () -> session.background()
-                                            .tell(this::showState)),
+                                    draft.get().video(),
+                                    () -> session.background().tell(this::showState)),
                             ready -> {
                                 openingNow = false;
                                 opened = draft;

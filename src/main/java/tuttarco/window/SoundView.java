@@ -314,8 +314,7 @@ final class SoundView extends JComponent {
             g.setColor(palette.secondary());
             g.setFont(font(Type.body()));
             String instead = model.sound().trouble().orElse("Reading the sound\u2026");
-            int x = Math.max(
-                    UIScale.scale(8), (getWidth() - g.getFontMetrics().stringWidth(instead)) / 2);
+            int x = Math.max(UIScale.scale(8), (getWidth() - g.getFontMetrics().stringWidth(instead)) / 2);
             g.drawString(instead, x, getHeight() / 2);
         }
 
@@ -354,7 +353,9 @@ final class SoundView extends JComponent {
         }
 
         private double timeOf(BeatMap map, int index) {
-            return dragged.equals(OptionalInt.of(index)) ? dragS : map.beats().get(index).timeS();
+            return dragged.equals(OptionalInt.of(index))
+                    ? dragS
+                    : map.beats().get(index).timeS();
         }
 
         private void drawDoubt(BeatMap map) {

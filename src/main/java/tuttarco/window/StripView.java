@@ -162,8 +162,8 @@ final class StripView extends JComponent implements Scrollable {
         Part shown = part.orElseThrow();
         String place = Awkward.place(stroke.start(), shown.bars());
         String awkward = shown.awkward().stream()
-                .filter(here -> here.at().compareTo(stroke.start()) >= 0
-                        && here.at().compareTo(stroke.end()) < 0)
+                .filter(here ->
+                        here.at().compareTo(stroke.start()) >= 0 && here.at().compareTo(stroke.end()) < 0)
                 .map(here -> " Awkward: " + here.sentence(shown.bars()))
                 .collect(Collectors.joining());
         return "B" + place.substring(1) + ": " + stroke.direction().word() + "-bow, "
@@ -171,8 +171,7 @@ final class StripView extends JComponent implements Scrollable {
     }
 
     private Optional<MarkedStroke> strokeAt(MouseEvent e) {
-        return strip.flatMap(
-                laid -> laid.at(e.getX() / scale() - EDGE_PX, e.getY() / scale() - EDGE_PX));
+        return strip.flatMap(laid -> laid.at(e.getX() / scale() - EDGE_PX, e.getY() / scale() - EDGE_PX));
     }
 
     @Override

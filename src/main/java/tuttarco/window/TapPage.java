@@ -39,8 +39,7 @@ final class TapPage extends JPanel {
     private final JComboBox<String> bar = new JComboBox<>();
     private final JComboBox<String> every = new JComboBox<>(new String[] {"for every beat", "for every bar"});
     private final JLabel pad = Controls.words("music-tap-pad");
-    private final JSpinner late =
-            new JSpinner(new SpinnerNumberModel(0, -MOST_LATE_MS, MOST_LATE_MS, LATE_STEP_MS));
+    private final JSpinner late = new JSpinner(new SpinnerNumberModel(0, -MOST_LATE_MS, MOST_LATE_MS, LATE_STEP_MS));
     private final JButton measure;
     private final JButton asList;
     private final JButton asAnchors;
@@ -204,7 +203,8 @@ final class TapPage extends JPanel {
             session.say("These taps come late by " + Math.round(1000 * lateS.getAsDouble())
                     + " ms in the middle; that is now taken off.");
         } else {
-            session.trouble("Too few of these taps lie near beats known from elsewhere; hear the beats first, or tap more.");
+            session.trouble(
+                    "Too few of these taps lie near beats known from elsewhere; hear the beats first, or tap more.");
         }
     }
 

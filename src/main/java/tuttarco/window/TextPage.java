@@ -53,11 +53,7 @@ final class TextPage extends JPanel {
         add(title, "growx, wmin 0");
         add(
                 Controls.button(
-                        "music-text-done",
-                        "Done",
-                        'N',
-                        "Close the text; it is saved as you type",
-                        typing::close),
+                        "music-text-done", "Done", 'N', "Close the text; it is saved as you type", typing::close),
                 "growx, wrap");
         add(new JScrollPane(text), "span, grow, hmin 0, wrap");
         add(trouble, "growx, wmin 0");

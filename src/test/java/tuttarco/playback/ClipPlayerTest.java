@@ -31,8 +31,7 @@ class ClipPlayerTest {
     private static final double PER_S = 30;
 
     /** A tone for 50 ms at each whole and half second. */
-    private static final DoubleUnaryOperator BEEPS =
-            t -> t % 0.5 < 0.05 ? 0.5 * Math.sin(2 * Math.PI * 880 * t) : 0;
+    private static final DoubleUnaryOperator BEEPS = t -> t % 0.5 < 0.05 ? 0.5 * Math.sin(2 * Math.PI * 880 * t) : 0;
 
     @TempDir
     Path folder;
@@ -224,7 +223,8 @@ class ClipPlayerTest {
                     .filter(i -> all.get(i).number() == 16)
                     .findFirst()
                     .orElseThrow();
-            List<Integer> expected = new ArrayList<>(IntStream.range(16, 63).boxed().toList());
+            List<Integer> expected =
+                    new ArrayList<>(IntStream.range(16, 63).boxed().toList());
             for (int lap = 0; lap < 2; lap++) {
                 expected.addAll(IntStream.range(30, 63).boxed().toList());
             }
@@ -314,8 +314,7 @@ class ClipPlayerTest {
     @Test
     void aClipThatWasCutOffIsPlayedAsFarAsItGoesAndSaid() throws Exception {
         Path whole = folder.resolve("whole.mkv");
-        TestClips.write(
-                whole, NumberedClip.evenly(90, 30), t -> NumberedClip.picture((int) Math.round(t * 30)));
+        TestClips.write(whole, NumberedClip.evenly(90, 30), t -> NumberedClip.picture((int) Math.round(t * 30)));
         byte[] bytes = Files.readAllBytes(whole);
         Path cut = folder.resolve("cut.mkv");
         Files.write(cut, Arrays.copyOf(bytes, bytes.length / 2));

@@ -25,10 +25,7 @@ class CourseTest {
         assertEquals(2, course.clipS(3), 1e-12);
         assertEquals(2.5, course.clipS(3 + 2 * 1000 + 0.5), 1e-9);
         assertEquals(
-                List.of(
-                        new Course.Stretch(3, 2, 3),
-                        new Course.Stretch(2, 3, 5),
-                        new Course.Stretch(2, 5, 6)),
+                List.of(new Course.Stretch(3, 2, 3), new Course.Stretch(2, 3, 5), new Course.Stretch(2, 5, 6)),
                 course.between(2, 6));
         assertEquals(5.5, course.runS(2.5, 2), 1e-12);
     }

@@ -82,7 +82,12 @@ class MusicModelTest {
     private void listBeats() throws Exception {
         StringBuilder csv = new StringBuilder("bar,beat,time_s\n");
         for (int i = 0; i < 8; i++) {
-            csv.append(1 + i / 4).append(',').append(1 + i % 4).append(',').append(1 + i / 2.0).append('\n');
+            csv.append(1 + i / 4)
+                    .append(',')
+                    .append(1 + i % 4)
+                    .append(',')
+                    .append(1 + i / 2.0)
+                    .append('\n');
         }
         beats.give(new BeatsGiven.Listed(file("b.csv", csv.toString())));
         until(() -> beats.beats().isPresent());
@@ -259,8 +264,7 @@ class MusicModelTest {
         tapping.keepAsList();
         until(() -> beats.beats().isPresent());
         List<Beat> listed = beats.beats().orElseThrow().beats();
-        assertEquals(
-                List.of(4.95, 5.45, 5.95), listed.stream().map(Beat::timeS).toList());
+        assertEquals(List.of(4.95, 5.45, 5.95), listed.stream().map(Beat::timeS).toList());
         assertEquals("2", listed.get(0).bar());
         assertEquals(Beat.TAPPED, listed.get(0).source());
         assertEquals(new BeatsGiven.Listed(folder.resolve("take.tapped.csv")), draft().beats());

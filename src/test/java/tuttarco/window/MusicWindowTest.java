@@ -26,7 +26,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tuttarco.beats.Beat;
-import tuttarco.files.InputException;
 import tuttarco.review.BeatsModel;
 import tuttarco.review.Draft;
 import tuttarco.review.MusicModel;
@@ -189,14 +188,17 @@ class MusicWindowTest extends WindowTest {
                 own.textBox("music-text-trouble").text());
         pictures("music-typing");
         own.button("music-text-there").click();
-        assertEquals(14, (int) GuiActionRunner.execute(
-                () -> own.textBox("music-text").target().getCaretPosition()));
+        assertEquals(14, (int)
+                GuiActionRunner.execute(() -> own.textBox("music-text").target().getCaretPosition()));
         own.textBox("music-text").setText("2: u d d u\n3: d3 u\n");
-        until("bars are written over", () -> session().draft().orElseThrow().over().isPresent());
+        until(
+                "bars are written over",
+                () -> session().draft().orElseThrow().over().isPresent());
         assertTrue(own.list("music-awkward").contents().length > 0);
         own.list("music-awkward").clickItem(0);
-        assertTrue(own.textBox("music-stroke").text().contains("Awkward: "), own.textBox("music-stroke")
-                .text());
+        assertTrue(
+                own.textBox("music-stroke").text().contains("Awkward: "),
+                own.textBox("music-stroke").text());
         pictures("music-part");
         own.button("music-text-done").click();
         assertTrue(Files.exists(folder.resolve("unified.over.bowing.txt")));
@@ -266,7 +268,10 @@ class MusicWindowTest extends WindowTest {
                         && model().beats().beats().isPresent());
         // a key is taken for the moment it was pressed, a little before this program heard of it
         assertEquals(1, timeS(0), 0.4);
-        assertEquals("2", GuiActionRunner.execute(() -> model().beats().beats().orElseThrow().beats().get(4).bar()));
+        assertEquals(
+                "2",
+                GuiActionRunner.execute(() ->
+                        model().beats().beats().orElseThrow().beats().get(4).bar()));
     }
 
     @Test
@@ -296,11 +301,12 @@ class MusicWindowTest extends WindowTest {
             }
             writer.finish();
         }
-        GuiActionRunner.execute(() -> session().open(Draft.ofVideo(silent)
-                .withPart(
-                        Optional.of(folder.resolve("unified.musicxml")),
-                        session().draft().orElseThrow().partChoice(),
-                        Optional.empty())));
+        GuiActionRunner.execute(() -> session()
+                .open(Draft.ofVideo(silent)
+                        .withPart(
+                                Optional.of(folder.resolve("unified.musicxml")),
+                                session().draft().orElseThrow().partChoice(),
+                                Optional.empty())));
         pageOfBeats();
         until("the sound was looked for", () -> model().sound().trouble().isPresent());
         assertTrue(model().sound().trouble().orElseThrow().contains("has no sound"));
