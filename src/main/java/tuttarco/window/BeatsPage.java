@@ -146,7 +146,7 @@ final class BeatsPage extends JPanel {
         add(controls(), "cell 0 0 1 5, grow, hmin 0");
         add(sound, "cell 1 0, grow, wmin 0, hmin " + UIScale.scale(90));
         add(scroll, "cell 1 1, growx");
-        add(chosen, "cell 1 2, growx, wmin 0, hmin " + UIScale.scale(46));
+        add(chosen, "cell 1 2, " + Controls.sentenceRoom(chosen));
         add(playing.controls(sound), "cell 1 3, growx, wmin 0");
         add(taps, "cell 1 4, growx, wmin 0");
         dress();

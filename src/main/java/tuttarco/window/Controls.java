@@ -16,7 +16,16 @@ final class Controls {
     /** A text of Swing that begins like a page is one, unless this is said. */
     private static final String NO_PAGE = "html.disable";
 
+    /** Lines of a sentence that has its room kept, so that nothing moves when it changes. */
+    private static final int LINES = 3;
+
     private Controls() {}
+
+    /** Room for a sentence of up to three lines, as a constraint of the layout. */
+    static String sentenceRoom(JComponent sentence) {
+        int linePx = sentence.getFontMetrics(sentence.getFont()).getHeight();
+        return "growx, wmin 0, h " + LINES * linePx + "!";
+    }
 
     /**
      * A button.

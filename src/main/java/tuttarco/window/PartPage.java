@@ -129,7 +129,7 @@ final class PartPage extends JPanel {
         split.setResizeWeight(TEXT_SHARE);
         split.setBorder(null);
         add(split, "cell 1 1, grow, wmin 0, hmin 0");
-        add(told, "cell 1 2, growx, wmin 0, hmin " + UIScale.scale(46));
+        add(told, "cell 1 2, " + Controls.sentenceRoom(told));
         add(awkwardHeading, "cell 1 3");
         add(new JScrollPane(awkwardList), "cell 1 4, grow, hmin " + UIScale.scale(52));
         dressLists();

@@ -31,6 +31,9 @@ final class TextPage extends JPanel {
     /** Lines seen at first (chosen). */
     private static final int LINES = 6;
 
+    /** The text keeps so much height in a low window: two lines. */
+    private static final int LEAST_PX = 44;
+
     private final transient BowTyping typing;
     private final JTextArea text = new JTextArea(LINES, 0);
     private final JLabel title = Controls.heading("");
@@ -55,8 +58,8 @@ final class TextPage extends JPanel {
                 Controls.button(
                         "music-text-done", "Done", 'N', "Close the text; it is saved as you type", typing::close),
                 "growx, wrap");
-        add(new JScrollPane(text), "span, grow, hmin 0, wrap");
-        add(trouble, "growx, wmin 0");
+        add(new JScrollPane(text), "span, grow, hmin " + UIScale.scale(LEAST_PX) + ", wrap");
+        add(trouble, Controls.sentenceRoom(trouble));
         add(there, "aligny top");
         text.getDocument().addDocumentListener(new DocumentListener() {
             @Override
