@@ -150,7 +150,7 @@ final class DecodedStream implements AutoCloseable {
     /** Goes to a place from which it can be decoded, no later than the time as far as the file tells. */
     void seek(double timeS) {
         long ticks = (long) Math.floor((timeS + originS) * tick.den() / tick.num());
-        if (av_seek_frame(container, stream, ticks, AVSEEK_FLAG_BACKWARD) >= 0) {
+        if (!broken && av_seek_frame(container, stream, ticks, AVSEEK_FLAG_BACKWARD) >= 0) {
             avcodec_flush_buffers(decoder);
             draining = false;
         } else {

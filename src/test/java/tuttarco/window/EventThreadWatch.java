@@ -27,6 +27,7 @@ final class EventThreadWatch implements AutoCloseable {
     private final Watched queue = new Watched();
     private final Thread looking = new Thread(this::look, "event-thread-watch");
     private volatile boolean closed;
+    private volatile double longestMs;
 
     EventThreadWatch() {
         Toolkit.getDefaultToolkit().getSystemEventQueue().push(queue);
@@ -39,6 +40,17 @@ final class EventThreadWatch implements AutoCloseable {
         synchronized (kept) {
             return List.copyOf(kept);
         }
+    }
+
+    /** The longest that one event took since it was last forgotten, milliseconds. */
+    double longestMs() {
+        return longestMs;
+    }
+
+    /** Begins anew. */
+    void forget() {
+        kept.clear();
+        longestMs = 0;
     }
 
     private void look() {
@@ -73,6 +85,7 @@ final class EventThreadWatch implements AutoCloseable {
             } finally {
                 double ms = (System.nanoTime() - beganNs) / 1e6;
                 beganNs = 0;
+                longestMs = Math.max(longestMs, ms);
                 if (ms > LONGEST_MS) {
                     kept.add(new Kept(ms, event.toString(), where.orElse("not seen")));
                 }
