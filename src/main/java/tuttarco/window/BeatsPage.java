@@ -118,7 +118,7 @@ final class BeatsPage extends JPanel {
     BeatsPage(Session session, MusicModel model, AskFile ask, Playing.Opening opening) {
         super(new MigLayout(
                 "insets 12 16 8 16, fill",
-                "[" + UIScale.scale(250) + "!, fill]" + UIScale.scale(16) + "[grow, fill]",
+                "[" + UIScale.scale(264) + "!, fill]" + UIScale.scale(16) + "[grow, fill]",
                 "[grow, fill]0[][][][]"));
         this.session = session;
         this.model = model;

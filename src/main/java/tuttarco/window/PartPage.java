@@ -93,7 +93,7 @@ final class PartPage extends JPanel {
     PartPage(Session session, MusicModel model, AskFile ask) {
         super(new MigLayout(
                 "insets 12 16 8 16, fill",
-                "[" + UIScale.scale(250) + "!, fill]" + UIScale.scale(16) + "[grow, fill]",
+                "[" + UIScale.scale(264) + "!, fill]" + UIScale.scale(16) + "[grow, fill]",
                 "[][grow 60, fill][][]" + UIScale.scale(4) + "[grow 12, fill]"));
         this.session = session;
         this.model = model;
