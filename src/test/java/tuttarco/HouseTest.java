@@ -151,6 +151,7 @@ class HouseTest {
             .mayOnlyAccessLayers(
                     "bow",
                     "files",
+                    "sound",
                     "seats",
                     "strokes",
                     "score",
@@ -165,6 +166,7 @@ class HouseTest {
             .mayOnlyAccessLayers(
                     "bow",
                     "files",
+                    "sound",
                     "video",
                     "seats",
                     "strokes",

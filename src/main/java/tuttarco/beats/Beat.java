@@ -28,6 +28,9 @@ public record Beat(String bar, int beat, double timeS, OptionalDouble stderrS, S
     /** Carried over from another take that sounds alike. */
     public static final String CARRIED = "carried";
 
+    /** Tapped along with the sound. */
+    public static final String TAPPED = "tapped";
+
     /** Known to somebody. */
     public static final String ANCHOR = "anchor";
 

@@ -19,6 +19,7 @@ import tuttarco.score.PartBuilder;
 import tuttarco.score.PartSpan;
 import tuttarco.score.PartSpan.Position;
 import tuttarco.score.Practice;
+import tuttarco.score.Typed;
 import tuttarco.score.WrittenSpan;
 import tuttarco.score.WrittenSpan.Given;
 
@@ -58,6 +59,19 @@ public final class BowOver {
             return over(part, written, practice);
         } catch (InputException e) {
             throw new InputException(Plain.text(fileName) + ": " + e.getMessage(), e);
+        }
+    }
+
+    /** The part with bars written over it as they are typed; see {@link #over(Part, byte[], String, Practice)}. */
+    public static Typed typed(Part part, String bowText, Practice practice) {
+        Typed typed = BowTextReader.typedOver(bowText, Instrument.VIOLIN, part);
+        if (!(typed instanceof Typed.Read read)) {
+            return typed;
+        }
+        try {
+            return new Typed.Read(over(part, read.part(), practice));
+        } catch (InputException e) {
+            return new Typed.Wrong(Optional.empty(), e.getMessage());
         }
     }
 

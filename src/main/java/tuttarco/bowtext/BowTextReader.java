@@ -11,6 +11,7 @@ import tuttarco.files.Plain;
 import tuttarco.score.Part;
 import tuttarco.score.PartChoice;
 import tuttarco.score.PartReader;
+import tuttarco.score.Typed;
 
 /**
  * Reads bow text: what is pencilled in the part, typed bar by bar.
@@ -70,21 +71,34 @@ public final class BowTextReader implements PartReader {
         return read(content, fileName, new BowTextParser(instrument, Optional.of(part)));
     }
 
+    /** Reads a part as it is typed. */
+    public static Typed typed(String text, Instrument instrument) {
+        return typed(text, new BowTextParser(instrument, Optional.empty()));
+    }
+
+    /** Some bars as they are typed to be written over a part; see {@link #readOver}. */
+    static Typed typedOver(String text, Instrument instrument, Part part) {
+        return typed(text, new BowTextParser(instrument, Optional.of(part)));
+    }
+
     private static Part read(byte[] content, String fileName, BowTextParser parser) throws InputException {
         String file = Plain.text(fileName);
-        String[] lines = text(content, file).split("\r\n|\r|\n", -1);
+        return typed(text(content, file), parser).orThrow(file);
+    }
+
+    private static Typed typed(String text, BowTextParser parser) {
+        String[] lines = text.split("\r\n|\r|\n", -1);
         for (int i = 0; i < lines.length; i++) {
             try {
                 parser.line(BowTextLine.of(lines[i]));
             } catch (BowTextLine.Wrong e) {
-                String place = file + ": line " + (i + 1) + ", column " + e.column() + ": ";
-                throw new InputException(place + e.getMessage(), e);
+                return new Typed.Wrong(Optional.of(new Typed.Place(i + 1, e.column())), e.getMessage());
             }
         }
         try {
-            return parser.finish();
+            return new Typed.Read(parser.finish());
         } catch (InputException e) {
-            throw new InputException(file + ": " + e.getMessage(), e);
+            return new Typed.Wrong(Optional.empty(), e.getMessage());
         }
     }
 

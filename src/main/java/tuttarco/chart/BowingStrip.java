@@ -13,20 +13,20 @@ import tuttarco.score.PartSpan.Position;
 
 /** A part's bowing bar by bar: every stroke with its sign and reason, and the places that are awkward. */
 public final class BowingStrip implements Chart {
+    /** Room for a system's bars, so that the strip fits on a page 900 px wide. */
+    private static final int WIDTH_PX = 820;
+
     private static final int TITLE_PX = 40;
     private static final int EDGE_PX = 4 * Look.STEP_PX;
 
     private final Part part;
     private final List<MarkedStroke> strokes;
-    private final StripLayout layout;
+    private final LaidStrip strip;
 
     public BowingStrip(Part part) {
         this.part = part;
-        this.strokes = part.spans().stream()
-                .filter(MarkedStroke.class::isInstance)
-                .map(MarkedStroke.class::cast)
-                .toList();
-        this.layout = StripLayout.of(part);
+        this.strip = LaidStrip.of(part, WIDTH_PX);
+        this.strokes = strip.strokes();
     }
 
     @Override
@@ -53,17 +53,17 @@ public final class BowingStrip implements Chart {
 
     @Override
     public int widthPx() {
-        return StripLayout.WIDTH_PX + 2 * EDGE_PX;
+        return WIDTH_PX + 2 * EDGE_PX;
     }
 
     @Override
     public int heightPx() {
-        return TITLE_PX + layout.heightPx() + StripPlot.notesPx(part) + 2 * EDGE_PX;
+        return TITLE_PX + strip.heightPx() + StripPlot.notesPx(part) + 2 * EDGE_PX;
     }
 
     @Override
     public JFreeChart draw() {
-        return Look.chart(title(), new StripPlot(part, strokes, layout));
+        return Look.chart(title(), new StripPlot(part, strip));
     }
 
     @Override

@@ -26,8 +26,8 @@ record StripLayout(List<Bar> bars, List<Integer> systems, double beatPx) {
     static final int SYSTEM_PX = BAR_NUMBER_PX + SLUR_PX + SIGN_PX + LENGTH_PX + REASON_PX + AWKWARD_PX;
     static final int GAP_PX = 20;
 
-    /** Room for a system's bars, so that the strip fits on a page 900 px wide. */
-    static final int WIDTH_PX = 820;
+    /** From one system to the next. */
+    static final int PITCH_PX = SYSTEM_PX + GAP_PX;
 
     /** A note's sign stands so far right of its beat, so that bar lines stay clear of it. */
     static final double INSIDE_PX = 9;
@@ -41,11 +41,12 @@ record StripLayout(List<Bar> bars, List<Integer> systems, double beatPx) {
     /** Bars in a system (common practice in printed parts). */
     private static final int BARS = 8;
 
-    static StripLayout of(Part part) {
+    /** @param widthPx room for a system's bars */
+    static StripLayout of(Part part, double widthPx) {
         double widest = part.bars().stream().mapToDouble(Bar::lengthBeats).max().orElse(1);
         double beatPx = Math.max(LEAST_BEAT_PX, Math.min(MOST_BEAT_PX, NOTE_PX / closestBeats(part)));
-        double fitting = Math.min(beatPx, WIDTH_PX / widest);
-        return new StripLayout(part.bars(), broken(part.bars(), fitting), fitting);
+        double fitting = Math.min(beatPx, widthPx / widest);
+        return new StripLayout(part.bars(), broken(part.bars(), fitting, widthPx), fitting);
     }
 
     private static double closestBeats(Part part) {
@@ -62,14 +63,13 @@ record StripLayout(List<Bar> bars, List<Integer> systems, double beatPx) {
                 .orElse(1);
     }
 
-    private static List<Integer> broken(List<Bar> bars, double beatPx) {
+    private static List<Integer> broken(List<Bar> bars, double beatPx, double roomPx) {
         List<Integer> systems = new ArrayList<>();
         double widthPx = 0;
         for (int i = 0; i < bars.size(); i++) {
             double barPx = bars.get(i).lengthBeats() * beatPx;
-            boolean full = systems.isEmpty()
-                    || widthPx + barPx > WIDTH_PX + 0.5
-                    || i - systems.get(systems.size() - 1) == BARS;
+            boolean full =
+                    systems.isEmpty() || widthPx + barPx > roomPx + 0.5 || i - systems.get(systems.size() - 1) == BARS;
             if (full) {
                 systems.add(i);
                 widthPx = 0;
@@ -80,7 +80,7 @@ record StripLayout(List<Bar> bars, List<Integer> systems, double beatPx) {
     }
 
     int heightPx() {
-        return systems.size() * (SYSTEM_PX + GAP_PX);
+        return systems.size() * PITCH_PX;
     }
 
     /** The bar after the system's last. */

@@ -30,10 +30,7 @@ public final class MusicXmlPartReader implements PartReader {
     @Override
     public Part read(byte[] content, String fileName, Instrument instrument, PartChoice choice) throws InputException {
         String file = Plain.text(fileName);
-        if (content.length == 0) {
-            throw new InputException(file + " is empty; export the part again");
-        }
-        byte[] score = Mxl.isArchive(content) ? Mxl.open(content, file).score() : content;
+        byte[] score = score(content, file);
         Listed part = PartList.read(open(score, file), file).chosen(choice.part(), instrument);
         try {
             List<Measure> measures = new ScoreReader(open(score, file), part.id(), choice).read();
@@ -43,6 +40,23 @@ public final class MusicXmlPartReader implements PartReader {
         } catch (InputException e) {
             throw e.getMessage().startsWith(file) ? e : new InputException(file + ": " + e.getMessage(), e);
         }
+    }
+
+    /**
+     * What the parts of a document are called, in its order, each in a way that {@link PartChoice} takes for it alone.
+     *
+     * @throws InputException if the content is not MusicXML
+     */
+    public List<String> names(byte[] content, String fileName) throws InputException {
+        String file = Plain.text(fileName);
+        return PartList.read(open(score(content, file), file), file).callings();
+    }
+
+    private static byte[] score(byte[] content, String file) throws InputException {
+        if (content.length == 0) {
+            throw new InputException(file + " is empty; export the part again");
+        }
+        return Mxl.isArchive(content) ? Mxl.open(content, file).score() : content;
     }
 
     static XmlCursor open(byte[] content, String file) throws InputException {

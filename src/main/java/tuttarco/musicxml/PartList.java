@@ -171,6 +171,17 @@ final class PartList {
                         .orElseThrow(() -> unclear("it holds several parts, and it is not clear which is meant"));
     }
 
+    /** What to call each part so that no other is meant: its name, or its id where the name is another's too. */
+    List<String> callings() {
+        return parts.stream()
+                .map(part -> only(other -> other.name().equalsIgnoreCase(part.name()))
+                                        .isPresent()
+                                && parts.stream().noneMatch(other -> other.id().equals(part.name()))
+                        ? part.name()
+                        : part.id())
+                .toList();
+    }
+
     /** The part's place among those of the document, from 0. */
     int place(Listed part) {
         return parts.indexOf(part);

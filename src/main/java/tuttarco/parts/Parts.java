@@ -5,13 +5,16 @@ import java.util.List;
 import tuttarco.bow.Instrument;
 import tuttarco.bowtext.BowOver;
 import tuttarco.bowtext.BowTextReader;
+import tuttarco.bowtext.BowTextWriter;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
+import tuttarco.files.Plain;
 import tuttarco.musicxml.MusicXmlPartReader;
 import tuttarco.score.Part;
 import tuttarco.score.PartChoice;
 import tuttarco.score.PartReader;
 import tuttarco.score.Practice;
+import tuttarco.score.Typed;
 
 /** Reads a part in whichever form it comes. */
 public final class Parts {
@@ -51,5 +54,40 @@ public final class Parts {
      */
     public static Part over(Part part, Path bowText, Practice practice) throws InputException {
         return BowOver.over(part, InputBytes.read(bowText, PartReader.MOST_BYTES), InputBytes.name(bowText), practice);
+    }
+
+    /** Bow text of a part as it is typed. */
+    public static Typed typed(String bowText, Instrument instrument) {
+        return BowTextReader.typed(bowText, instrument);
+    }
+
+    /** The part with bow text written over it as it is typed. */
+    public static Typed typedOver(Part part, String bowText, Practice practice) {
+        return BowOver.typed(part, bowText, practice);
+    }
+
+    /**
+     * The part as bow text to be edited, with its marks only.
+     *
+     * @throws InputException if a bar's number or a length can't be written as bow text
+     */
+    public static String bowText(Part part) throws InputException {
+        try {
+            return BowTextWriter.textToEdit(part, false);
+        } catch (IllegalArgumentException e) {
+            throw new InputException(
+                    Plain.text(part.name()) + " can't be written as bow text: " + e.getMessage() + ".", e);
+        }
+    }
+
+    /**
+     * What the parts in a file are called, each in a way that chooses it alone; nothing where a file of its kind holds one.
+     *
+     * @throws InputException if the file can't be read or is not a part
+     */
+    public static List<String> names(Path file) throws InputException {
+        String name = InputBytes.name(file);
+        MusicXmlPartReader reader = new MusicXmlPartReader();
+        return reader.reads(name) ? reader.names(InputBytes.read(file, PartReader.MOST_BYTES), name) : List.of();
     }
 }

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import tuttarco.analysis.Stand;
+import tuttarco.bow.Instrument;
 import tuttarco.files.Plain;
 import tuttarco.score.PartChoice;
 import tuttarco.seats.Player;
@@ -76,6 +78,33 @@ public record Draft(
         return players.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Take(file, title, video, players, part, partChoice, over, beats, bowing, day));
+    }
+
+    /** What was on the stand, and when; a violin part while nobody sits there. */
+    public Stand stand() {
+        return new Stand(file, video, part, partChoice, over, beats, instrument());
+    }
+
+    /** Whose part it is: the leader's instrument, or else the first player's. */
+    public Instrument instrument() {
+        return players.stream()
+                .filter(Player::leader)
+                .findFirst()
+                .or(() -> players.stream().findFirst())
+                .map(Player::instrument)
+                .orElse(Instrument.VIOLIN);
+    }
+
+    /** A file beside the take that is called as the take is, with another ending. */
+    public Path beside(String ending) {
+        String name = file.getFileName().toString();
+        String bare = name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
+        return file.resolveSibling(bare + ending);
+    }
+
+    /** Whether a take file may name the other file. */
+    public boolean mayName(Path other) {
+        return other.toAbsolutePath().normalize().startsWith(file.getParent());
     }
 
     public Draft withPlayers(List<Player> others) {

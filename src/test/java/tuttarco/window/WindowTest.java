@@ -93,8 +93,13 @@ abstract class WindowTest {
 
     /** Takes a picture of the window in a theme and a size, as {@code NAME-paper-1340x710.png}. */
     final Path picture(String name, Theme theme, Dimension size) {
+        return picture(window, name, theme, size);
+    }
+
+    /** Takes a picture of another window in the same way. */
+    static Path picture(FrameFixture taken, String name, Theme theme, Dimension size) {
         BufferedImage picture = GuiActionRunner.execute(() -> {
-            JFrame frame = (JFrame) window.target();
+            JFrame frame = (JFrame) taken.target();
             theme.apply();
             frame.setSize(size);
             frame.validate();
