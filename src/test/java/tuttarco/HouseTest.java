@@ -128,10 +128,21 @@ class HouseTest {
                     "bow", "files", "video", "seats", "strokes", "score", "musicxml", "bowtext", "beats", "take")
             .whereLayer("review")
             .mayOnlyAccessLayers(
-                    "bow", "files", "seats", "strokes", "score", "beats", "take", "compare", "report", "analysis")
+                    "bow",
+                    "files",
+                    "video",
+                    "seats",
+                    "strokes",
+                    "score",
+                    "beats",
+                    "take",
+                    "compare",
+                    "report",
+                    "demo",
+                    "analysis")
             .whereLayer("window")
             .mayOnlyAccessLayers(
-                    "bow", "files", "seats", "strokes", "score", "beats", "take", "compare", "chart", "report",
+                    "bow", "files", "video", "seats", "strokes", "score", "beats", "take", "compare", "chart", "report",
                     "review")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();

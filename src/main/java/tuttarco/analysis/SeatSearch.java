@@ -13,6 +13,14 @@ import tuttarco.seats.Proposal;
 public final class SeatSearch {
     private SeatSearch() {}
 
+    /** What to tell the user where nobody clearly bows. */
+    public static String nobody(Path video, Proposal found) {
+        int unsure = found.unsure().size();
+        return "Nobody in " + InputBytes.name(video) + " clearly bows"
+                + (unsure == 0 ? "" : ", though " + unsure + " may")
+                + "; check that bow arms are seen over the whole clip, or draw the seats by hand.";
+    }
+
     /**
      * Who seems to sit where; maybe nobody.
      *
@@ -21,8 +29,7 @@ public final class SeatSearch {
      * @throws NothingSeenException if the pose model is missing or not a single frame could be decoded
      * @throws InterruptedException if the thread was interrupted
      */
-    public static Proposal in(
-            Path video, Instrument instrument, LeaderSide leaderSide, SectionReader.Progress progress)
+    public static Proposal in(Path video, Instrument instrument, LeaderSide leaderSide, SectionReader.Progress progress)
             throws InputException, NothingSeenException, InterruptedException {
         PoseModel model = PoseModel.installed()
                 .orElseThrow(() -> new NothingSeenException("Seats can't be found without the pose model, and this"

@@ -12,11 +12,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import tuttarco.files.UserFolders;
 import tuttarco.review.Background;
-import tuttarco.review.Draft;
+import tuttarco.review.Opening;
+import tuttarco.review.Remembered;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
-import tuttarco.take.TakeFile;
 import tuttarco.window.ReviewWindow;
 import tuttarco.window.Theme;
 
@@ -48,21 +49,16 @@ final class ReviewCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "The window needs a screen, and there is none here; use analyse instead");
         }
-        Optional<Draft> draft = Optional.empty();
-        if (opened.isPresent()) {
-            Path file = opened.get();
-            draft = Optional.of(
-                    file.toString().endsWith(Draft.ENDING) ? Draft.of(TakeFile.read(file)) : Draft.ofVideo(file));
-        }
-        Optional<Draft> first = draft;
+        Optional<Opening.Found> first = opened.isPresent() ? Optional.of(Opening.find(opened.get())) : Optional.empty();
         CountDownLatch closed = new CountDownLatch(1);
         try (Background background = new Background(EventQueue::invokeLater)) {
             Session session = new Session(background, new TakeKeeping());
             EventQueue.invokeAndWait(() -> {
                 (night ? Theme.NIGHT : Theme.PAPER).apply();
-                ReviewWindow window = new ReviewWindow(session, closed::countDown);
-                first.ifPresent(session::open);
+                Opening opening = new Opening(session, new Remembered(UserFolders.state()));
+                ReviewWindow window = new ReviewWindow(session, opening, closed::countDown);
                 window.show();
+                first.ifPresent(opening::take);
             });
             closed.await();
         }

@@ -18,7 +18,6 @@ import tuttarco.analysis.NothingSeenException;
 import tuttarco.analysis.SeatSearch;
 import tuttarco.bow.Instrument;
 import tuttarco.chart.SeatPicture;
-import tuttarco.files.InputBytes;
 import tuttarco.files.Plain;
 import tuttarco.files.WholeFolder;
 import tuttarco.seats.LeaderSide;
@@ -117,10 +116,7 @@ final class SeatsCommand implements Callable<Integer> {
             found = SeatSearch.in(video, instrument, leaderSide, progress.ofReading());
         }
         if (found.players().isEmpty()) {
-            int unsure = found.unsure().size();
-            throw new NothingSeenException("Nobody in " + InputBytes.name(video) + " clearly bows"
-                    + (unsure == 0 ? "" : ", though " + unsure + " may")
-                    + "; check that bow arms are seen over the whole clip, or draw the seats by hand.");
+            throw new NothingSeenException(SeatSearch.nobody(video, found));
         }
         return found;
     }

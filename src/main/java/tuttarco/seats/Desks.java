@@ -43,13 +43,7 @@ public final class Desks {
             int desk = desk(players.size());
             Place place = place(players.size());
             players.add(new Player(
-                    label(desk, place),
-                    desk,
-                    place,
-                    instrument,
-                    spot.seat(),
-                    Optional.empty(),
-                    players.isEmpty()));
+                    label(desk, place), desk, place, instrument, spot.seat(), Optional.empty(), players.isEmpty()));
         }
         return List.copyOf(players);
     }

@@ -57,7 +57,8 @@ public final class TakeOnDisk {
             }
             try {
                 Files.createDirectories(folder.get());
-                try (RandomAccessFile lock = new RandomAccessFile(folder.get().resolve(LOCK).toFile(), "rw");
+                try (RandomAccessFile lock =
+                                new RandomAccessFile(folder.get().resolve(LOCK).toFile(), "rw");
                         FileLock held = lock.getChannel().lock()) {
                     writeOver(take, text);
                 }
@@ -94,7 +95,8 @@ public final class TakeOnDisk {
         private static final long serialVersionUID = 1L;
 
         ChangedElsewhereException(Path file) {
-            super(InputBytes.name(file) + " was changed elsewhere since it was last read or saved here, so it was left as"
+            super(InputBytes.name(file)
+                    + " was changed elsewhere since it was last read or saved here, so it was left as"
                     + " it is; take what the file holds now, or save yours under another name.");
         }
     }

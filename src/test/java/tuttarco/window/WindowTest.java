@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
 import org.assertj.swing.core.BasicRobot;
@@ -18,6 +19,8 @@ import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import tuttarco.review.Background;
+import tuttarco.review.Opening;
+import tuttarco.review.Remembered;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
 
@@ -40,7 +43,8 @@ abstract class WindowTest {
         JFrame frame = GuiActionRunner.execute(() -> {
             Theme.PAPER.apply();
             session = new Session(background, new TakeKeeping());
-            return new ReviewWindow(session, () -> {}).frame();
+            Opening opening = new Opening(session, new Remembered(stateFolder()));
+            return new ReviewWindow(session, opening, () -> {}).frame();
         });
         window = new FrameFixture(robot, frame);
         window.show(frame.getSize());
@@ -50,6 +54,11 @@ abstract class WindowTest {
     final void closeWindow() {
         window.cleanUp();
         background.close();
+    }
+
+    /** Where the window remembers things; nowhere unless a test says so. */
+    Optional<Path> stateFolder() {
+        return Optional.empty();
     }
 
     final FrameFixture window() {
