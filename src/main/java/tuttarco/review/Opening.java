@@ -13,6 +13,7 @@ import tuttarco.files.OutputException;
 import tuttarco.files.Plain;
 import tuttarco.files.WholeFolder;
 import tuttarco.take.TakeFile;
+import tuttarco.video.ClipFacts;
 
 /** Taking up a take: a video, a take's file, one of those that were open lately, or a sample. */
 public final class Opening {
@@ -49,8 +50,9 @@ public final class Opening {
      * What was found in a file.
      *
      * @param opened the file that was given
+     * @param notes what will make the reading hard, and what to do
      */
-    public record Found(Path opened, Draft draft, ClipLook clip) {}
+    public record Found(Path opened, Draft draft, ClipFacts facts, List<String> notes) {}
 
     /** What goes on. */
     public sealed interface State {
@@ -88,12 +90,13 @@ public final class Opening {
         }
         boolean take = InputBytes.name(opened).endsWith(Draft.ENDING);
         Path beside = take ? opened : Draft.takeOf(opened);
-        Draft draft = Files.exists(beside) ? Draft.of(TakeFile.read(beside)) : Draft.ofVideo(opened);
         if (take && !Files.exists(opened)) {
             throw new InputException("There is no take at " + Plain.text(opened.toString())
                     + "; it may have been moved or given another name.");
         }
-        return new Found(opened, draft, ClipLook.of(draft.video()));
+        Draft draft = Files.exists(beside) ? Draft.of(TakeFile.read(beside)) : Draft.ofVideo(opened);
+        ClipLook clip = ClipLook.of(draft.video());
+        return new Found(opened, draft, clip.facts(), clip.notes());
     }
 
     /** Looks at a file and takes up what it holds, unless it can't be saved there. */
@@ -167,8 +170,8 @@ public final class Opening {
         String name = InputBytes.name(what.draft().file());
         boolean known = !what.draft().players().isEmpty();
         boolean asked = what.opened().equals(what.draft().file());
-        if (!what.clip().notes().isEmpty()) {
-            session.trouble(String.join(" ", what.clip().notes()));
+        if (!what.notes().isEmpty()) {
+            session.trouble(String.join(" ", what.notes()));
         } else if (known && !asked) {
             session.say("Its take " + name + " was beside it, so that is open; nothing of it was written over.");
         } else {

@@ -69,7 +69,7 @@ public final class Session {
                     return last == null ? Optional.<Saving>empty() : Optional.of(outcome(last));
                 },
                 outcome -> outcome.ifPresent(this::saved),
-                this::trouble);
+                why -> saved(new Saving.Failed(why)));
     }
 
     private Saving outcome(Draft last) {

@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.Set;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.OutputException;
@@ -69,20 +68,23 @@ public final class TakeOnDisk {
     }
 
     private void writeOver(Take take, String text) throws OutputException, ChangedElsewhereException {
-        if (Files.exists(file) && !holds(Set.of(text, known.orElse(text)))) {
-            throw new ChangedElsewhereException(file);
+        if (Files.exists(file)) {
+            Optional<String> there = there();
+            if (there.isEmpty() || !(there.equals(known) || there.get().equals(text))) {
+                throw new ChangedElsewhereException(file);
+            }
         }
         TakeFile.write(take, file);
         known = Optional.of(text);
     }
 
-    /** Whether the file says one of these, in whatever layout. */
-    private boolean holds(Set<String> texts) throws OutputException {
+    /** What the file says, in the layout in which takes are written; empty if that is no take. */
+    private Optional<String> there() throws OutputException {
         try {
             String there = new String(InputBytes.read(file, TakeFile.MOST_BYTES), StandardCharsets.UTF_8);
-            return texts.contains(there) || texts.contains(text(TakeFile.read(file), file));
+            return Optional.of(known.filter(there::equals).isPresent() ? there : text(TakeFile.read(file), file));
         } catch (InputException e) {
-            return false;
+            return Optional.empty();
         }
     }
 

@@ -38,6 +38,7 @@ import tuttarco.review.Draft;
 import tuttarco.review.Opening;
 import tuttarco.review.Remembered;
 import tuttarco.review.Session;
+import tuttarco.video.ClipFacts;
 
 /** Open: a video, a take, one that was open lately, or a sample; and what is to be known before filming. */
 final class OpenStep implements Step {
@@ -234,7 +235,7 @@ final class OpenStep implements Step {
     private String words(Draft draft) {
         StringBuilder words = new StringBuilder("Open now: " + Plain.text(draft.title()));
         opening.found().ifPresent(found -> {
-            var facts = found.clip().facts();
+            ClipFacts facts = found.facts();
             words.append(String.format(
                     Locale.ROOT,
                     "\n%s, %d by %d pixels, ",
@@ -243,7 +244,7 @@ final class OpenStep implements Step {
                     facts.heightPx()));
             facts.durationS().ifPresent(s -> words.append(clock(s)).append(" long, "));
             words.append(facts.hasSound() ? "with sound" : "without sound");
-            found.clip().notes().forEach(note -> words.append("\n\n").append(note));
+            found.notes().forEach(note -> words.append("\n\n").append(note));
         });
         int players = draft.players().size();
         words.append("\n\n")
