@@ -90,17 +90,11 @@ public record SeatRoom(int widthPx, int heightPx) {
         return new SeatBox(left, top, right - left, bottom - top);
     }
 
-    /** A seat of this size in the middle of the picture, or beside it where one lies just there. */
+    /** A seat of this size in the middle of the picture. */
     public SeatBox middle(int seatWidthPx, int seatHeightPx) {
         int width = within(seatWidthPx, LEAST_PX, widthPx);
         int height = within(seatHeightPx, LEAST_PX, heightPx);
         return new SeatBox((widthPx - width) / 2, (heightPx - height) / 2, width, height);
-    }
-
-    /** The seat cut off at the picture's edges; what lies outside altogether is moved in. */
-    public SeatBox clipped(SeatBox seat) {
-        return drawn(
-                seat.xPx(), seat.yPx(), (double) seat.xPx() + seat.widthPx(), (double) seat.yPx() + seat.heightPx());
     }
 
     private static int within(long px, int leastPx, int mostPx) {

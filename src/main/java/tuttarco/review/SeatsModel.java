@@ -30,6 +30,9 @@ public final class SeatsModel {
     /** A seat drawn by key where there is no other to go by, as a share of the picture's width and height. */
     private static final double FIRST_SEAT = 0.2;
 
+    /** Seats drawn by key one after the other lie so far apart that each is seen. */
+    private static final int APART_PX = SeatRoom.LEAST_PX;
+
     private final Session session;
     private final Listeners onChange = new Listeners();
     private final Past<Seats> past = new Past<>();
@@ -347,9 +350,19 @@ public final class SeatsModel {
 
     /** One more player in the middle of the picture, with a seat as large as the others'. */
     public void add() {
-        room().ifPresent(r -> add(r.middle(
-                middle(SeatBox::widthPx, FIRST_SEAT * r.widthPx()),
-                middle(SeatBox::heightPx, FIRST_SEAT * r.heightPx()))));
+        room().ifPresent(r -> {
+            SeatBox seat = r.middle(
+                    middle(SeatBox::widthPx, FIRST_SEAT * r.widthPx()),
+                    middle(SeatBox::heightPx, FIRST_SEAT * r.heightPx()));
+            while (isSomebodys(seat) && r.moved(seat, APART_PX, APART_PX).xPx() > seat.xPx()) {
+                seat = r.moved(seat, APART_PX, APART_PX);
+            }
+            add(seat);
+        });
+    }
+
+    private boolean isSomebodys(SeatBox seat) {
+        return seats.players().stream().anyMatch(p -> p.seat().equals(seat));
     }
 
     private int middle(Function<SeatBox, Integer> side, double otherwise) {

@@ -109,19 +109,19 @@ final class SeatsStep implements Step {
             }
         });
         clock.setName("seats-clock");
-        left.add(picture, "span, grow, wmin 0, hmin 0");
-        left.add(time, "growx, wmin 0");
+        left.add(picture, "span, grow, push, wmin 0, hmin 0");
+        left.add(time, "growx, pushx, wmin 0");
         left.add(clock);
         return left;
     }
 
     private JPanel right() {
         JPanel right = new JPanel(new MigLayout(
-                "insets 0, fill, wrap 1, gapy 8, hidemode 3", "[grow, fill]", "[][][][grow, fill][][][]"));
+                "insets 0, fill, wrap 1, gapy 8, hidemode 3", "[grow, fill]", ""));
         right.add(Labels.heading("Who sits where"));
         right.add(finding(), "wmin 0");
         right.add(troubles, "wmin 0");
-        right.add(table.view(), "grow, hmin " + UIScale.scale(90));
+        right.add(table.view(), "grow, push, hmin " + UIScale.scale(90));
         right.add(buttons(), "wmin 0");
         right.add(new SeatForm(model).view(), "wmin 0");
         return right;
@@ -156,7 +156,7 @@ final class SeatsStep implements Step {
     }
 
     private JPanel buttons() {
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6, wrap 3, fillx", "[grow, fill, sg]", ""));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6, wrap 2, fillx", "[grow, fill, sg][grow, fill, sg]", ""));
         JButton add = Labels.button("seats-add", "Add a player", 'A', () -> {
             model.add();
             picture.requestFocusInWindow();
@@ -180,10 +180,10 @@ final class SeatsStep implements Step {
         buttons.add(add);
         buttons.add(remove);
         buttons.add(takeAll);
-        buttons.add(numbering);
-        buttons.add(byPlace);
         buttons.add(undo, "split 2, sg undo");
         buttons.add(redo, "sg undo");
+        buttons.add(numbering);
+        buttons.add(byPlace);
         return buttons;
     }
 

@@ -394,9 +394,13 @@ final class SeatsView extends JComponent {
 
         @Override
         public void mouseDragged(MouseEvent e) {
+            pull(e);
+            repaint();
+        }
+
+        private void pull(MouseEvent e) {
             drag = drag.map(
                     d -> d.to(now(d, e), d.from().getPoint().distance(e.getPoint()) >= UIScale.scale(CLICK_PX)));
-            repaint();
         }
 
         private SeatBox now(Drag d, MouseEvent e) {
@@ -412,6 +416,7 @@ final class SeatsView extends JComponent {
 
         @Override
         public void mouseReleased(MouseEvent e) {
+            pull(e);
             Optional<Drag> ended = drag.filter(Drag::moved);
             drag = Optional.empty();
             ended.ifPresent(d -> {
