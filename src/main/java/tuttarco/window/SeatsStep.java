@@ -116,8 +116,7 @@ final class SeatsStep implements Step {
     }
 
     private JPanel right() {
-        JPanel right = new JPanel(new MigLayout(
-                "insets 0, fill, wrap 1, gapy 8, hidemode 3", "[grow, fill]", ""));
+        JPanel right = new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 8, hidemode 3", "[grow, fill]", ""));
         right.add(Labels.heading("Who sits where"));
         right.add(finding(), "wmin 0");
         right.add(troubles, "wmin 0");
@@ -156,7 +155,8 @@ final class SeatsStep implements Step {
     }
 
     private JPanel buttons() {
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6, wrap 2, fillx", "[grow, fill, sg][grow, fill, sg]", ""));
+        JPanel buttons =
+                new JPanel(new MigLayout("insets 0, gap 6, wrap 2, fillx", "[grow, fill, sg][grow, fill, sg]", ""));
         JButton add = Labels.button("seats-add", "Add a player", 'A', () -> {
             model.add();
             picture.requestFocusInWindow();

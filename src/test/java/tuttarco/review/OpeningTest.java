@@ -47,7 +47,9 @@ class OpeningTest {
         Opening opening = opening();
         opening.open(video);
         window.until(() -> session.draft().isPresent() && !opening.recent().isEmpty());
-        assertEquals(folder.resolve("evening.take.json"), session.draft().orElseThrow().file());
+        assertEquals(
+                folder.resolve("evening.take.json"),
+                session.draft().orElseThrow().file());
         assertEquals(List.of(), session.draft().orElseThrow().players());
         assertEquals(video, opening.recent().get(0).file());
         assertEquals(320, opening.found().orElseThrow().facts().widthPx());
@@ -72,8 +74,10 @@ class OpeningTest {
         Path text = Files.writeString(folder.resolve("words.mp4"), "no video");
         Path take = Files.writeString(folder.resolve("a.take.json"), "{}");
         for (Path wrong : List.of(text, take, folder, folder.resolve("none.mp4"), folder.resolve("none.take.json"))) {
-            String said = assertThrows(InputException.class, () -> Opening.find(wrong)).getMessage();
-            String name = wrong.equals(folder) ? "is a folder" : wrong.getFileName().toString();
+            String said = assertThrows(InputException.class, () -> Opening.find(wrong))
+                    .getMessage();
+            String name =
+                    wrong.equals(folder) ? "is a folder" : wrong.getFileName().toString();
             assertTrue(said.contains(name) && said.contains(";"), said);
         }
     }
@@ -119,9 +123,11 @@ class OpeningTest {
         window.until(() -> opening.state() instanceof Opening.State.NeedsPlace);
         opening.copyTo(other);
         window.until(() -> session.draft().isPresent());
-        assertEquals(other.resolve("tiny.take.json"), session.draft().orElseThrow().file());
         assertEquals(
-                TakeFile.read(take).players(), TakeFile.read(other.resolve("tiny.take.json")).players());
+                other.resolve("tiny.take.json"), session.draft().orElseThrow().file());
+        assertEquals(
+                TakeFile.read(take).players(),
+                TakeFile.read(other.resolve("tiny.take.json")).players());
         Path copied = other.resolve("part.bowing.txt");
         assertEquals(Optional.of(copied), session.draft().orElseThrow().part());
     }
@@ -137,7 +143,9 @@ class OpeningTest {
         opening.copyTo(other);
         window.until(() -> opening.state() instanceof Opening.State.Waiting);
         assertEquals("mine", Files.readString(other.resolve("evening.mkv")));
-        assertTrue(session.message().sentence().contains("already"), session.message().sentence());
+        assertTrue(
+                session.message().sentence().contains("already"),
+                session.message().sentence());
     }
 
     @Test

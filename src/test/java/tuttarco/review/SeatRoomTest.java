@@ -72,9 +72,7 @@ class SeatRoomTest {
             int across = random.nextInt(801) - 400;
             int down = random.nextInt(601) - 300;
             Handle handle = Handle.values()[random.nextInt(8)];
-            seat = random.nextBoolean()
-                    ? ROOM.moved(seat, across, down)
-                    : ROOM.resized(seat, handle, across, down);
+            seat = random.nextBoolean() ? ROOM.moved(seat, across, down) : ROOM.resized(seat, handle, across, down);
             assertTrue(seat.fitsInto(400, 300), seat.toString());
             assertTrue(seat.widthPx() >= SeatRoom.LEAST_PX && seat.heightPx() >= SeatRoom.LEAST_PX, seat.toString());
         }

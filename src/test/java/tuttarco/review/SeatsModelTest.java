@@ -89,7 +89,9 @@ class SeatsModelTest {
         model.add(new SeatBox(10, 10, 70, 70));
         propose();
         model.undo();
-        assertEquals(List.of(new SeatBox(10, 10, 70, 70)), players().stream().map(Player::seat).toList());
+        assertEquals(
+                List.of(new SeatBox(10, 10, 70, 70)),
+                players().stream().map(Player::seat).toList());
     }
 
     @Test

@@ -131,8 +131,7 @@ class SeatsTest {
             SeatBox seat = new SeatBox(random.nextInt(300), random.nextInt(300), 50, 50);
             seats = switch (random.nextInt(count < 3 ? 5 : count > 12 ? 7 : 8)) {
                 case 0, 1 -> seats.added(seat, Instrument.VIOLIN);
-                case 2 -> seats.sitting(
-                        chosen, 1 + random.nextInt(4), Place.values()[random.nextInt(2)]);
+                case 2 -> seats.sitting(chosen, 1 + random.nextInt(4), Place.values()[random.nextInt(2)]);
                 case 3 -> seats.led(chosen, random.nextBoolean());
                 case 4 -> seats.numbered(List.of(chosen));
                 case 5 -> seats.without(chosen);

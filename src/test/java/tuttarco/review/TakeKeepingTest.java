@@ -23,8 +23,7 @@ import tuttarco.take.TakeFile;
 /** Two windows, or a window and an editor, on one take. */
 class TakeKeepingTest {
     /** A take that uses all a take may hold. */
-    private static final String FULL =
-            """
+    private static final String FULL = """
             {
               "version": 1,
               "title": "Evening",
@@ -100,7 +99,9 @@ class TakeKeepingTest {
         ((ObjectNode) expected.at("/players/0/seat")).put("x", 11);
         // said or not, these are so
         JsonNode actual = json.readTree(file.toFile());
-        assertEquals(TakeFile.read(Files.writeString(folder.resolve("e.take.json"), expected.toString())).players(),
+        assertEquals(
+                TakeFile.read(Files.writeString(folder.resolve("e.take.json"), expected.toString()))
+                        .players(),
                 TakeFile.read(file).players());
         for (String field : List.of("version", "title", "video", "day", "bowing", "part", "beats")) {
             assertEquals(expected.get(field), actual.get(field), field);
@@ -217,7 +218,8 @@ class TakeKeepingTest {
         Session session = new Session(background, new TakeKeeping());
         session.open(Draft.ofVideo(Files.writeString(folder.resolve("evening.mp4"), "never read")));
         Files.writeString(file, FULL);
-        session.change(session.draft().orElseThrow().withPlayers(SeatsTest.four().players()));
+        session.change(
+                session.draft().orElseThrow().withPlayers(SeatsTest.four().players()));
         saved(session);
         assertInstanceOf(Saving.ChangedElsewhere.class, session.saving());
         assertEquals(FULL, Files.readString(file));

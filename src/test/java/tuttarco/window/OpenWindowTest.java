@@ -46,7 +46,9 @@ class OpenWindowTest extends WindowTest {
     private void drop(Path... files) {
         GuiActionRunner.execute(() -> {
             JFrame frame = (JFrame) window().target();
-            frame.getRootPane().getTransferHandler().importData(new TransferSupport(frame, new Dropped(List.of(files))));
+            frame.getRootPane()
+                    .getTransferHandler()
+                    .importData(new TransferSupport(frame, new Dropped(List.of(files))));
         });
     }
 
@@ -67,7 +69,9 @@ class OpenWindowTest extends WindowTest {
         drop(video);
         until("it is open", () -> session().draft().isPresent());
         assertEquals(Draft.takeOf(video), session().draft().orElseThrow().file());
-        assertTrue(session().message().sentence().contains("no sound"), session().message().sentence());
+        assertTrue(
+                session().message().sentence().contains("no sound"),
+                session().message().sentence());
         until("it is in the list", () -> window().list("open-recent").contents().length > 0);
         assertTrue(window().list("open-recent").contents()[0].contains("clip.mkv"));
         for (Theme theme : Theme.values()) {

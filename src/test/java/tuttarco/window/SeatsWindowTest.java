@@ -139,13 +139,16 @@ class SeatsWindowTest extends WindowTest {
         SeatBox seat = players().get(1).seat();
         key(KeyEvent.VK_LEFT);
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_DOWN);
-        assertEquals(new SeatBox(seat.xPx() - 1, seat.yPx() + 8, seat.widthPx(), seat.heightPx()), players().get(1).seat());
+        assertEquals(
+                new SeatBox(seat.xPx() - 1, seat.yPx() + 8, seat.widthPx(), seat.heightPx()),
+                players().get(1).seat());
         press(KeyEvent.VK_SHIFT, KeyEvent.VK_RIGHT);
         assertEquals(seat.widthPx() + 1, players().get(1).seat().widthPx());
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
         assertEquals(seat, players().get(1).seat(), "small steps in a row are undone at once");
         key(KeyEvent.VK_L);
-        assertEquals(List.of(false, true), players().stream().map(Player::leader).toList());
+        assertEquals(
+                List.of(false, true), players().stream().map(Player::leader).toList());
         window().table("seats-table").requireSelectedRows(1);
 
         press(KeyEvent.VK_SHIFT, KeyEvent.VK_TAB);
@@ -185,7 +188,9 @@ class SeatsWindowTest extends WindowTest {
         picture("saving", Theme.PAPER, SMALL);
         assertEquals(theirs, Files.readString(Draft.takeOf(video)));
         window().button("saving-theirs").click();
-        until("theirs is taken", () -> players().size() == 1 && players().get(0).label().equals("Jon"));
+        until(
+                "theirs is taken",
+                () -> players().size() == 1 && players().get(0).label().equals("Jon"));
         assertTrue(GuiActionRunner.execute(() -> session().saving() instanceof Saving.Saved));
     }
 
@@ -196,7 +201,9 @@ class SeatsWindowTest extends WindowTest {
         Files.copy(Path.of("sample-clips", "unified.mp4"), video);
         open(video);
         window().button("seats-search").click();
-        until("the search ends", () -> !session().draft().orElseThrow().players().isEmpty());
+        until(
+                "the search ends",
+                () -> !session().draft().orElseThrow().players().isEmpty());
         assertEquals(8, players().size());
         assertTrue(players().get(0).leader());
         SeatBox before = players().get(3).seat();
