@@ -152,6 +152,7 @@ class HouseTest {
                     "bow",
                     "files",
                     "sound",
+                    "video",
                     "seats",
                     "strokes",
                     "score",
@@ -161,6 +162,7 @@ class HouseTest {
                     "compare",
                     "chart",
                     "report",
+                    "demo",
                     "analysis")
             .whereLayer("window")
             .mayOnlyAccessLayers(

@@ -15,10 +15,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tuttarco.analysis.Analysis;
 import tuttarco.analysis.HandOut;
+import tuttarco.files.UserFolders;
 import tuttarco.review.Background;
 import tuttarco.review.Correcting;
 import tuttarco.review.Draft;
 import tuttarco.review.HandingOut;
+import tuttarco.review.Opening;
+import tuttarco.review.Remembered;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
 import tuttarco.review.TakeReading;
@@ -57,13 +60,7 @@ final class ReviewCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "The window needs a screen, and there is none here; use analyse instead");
         }
-        Optional<Draft> draft = Optional.empty();
-        if (opened.isPresent()) {
-            Path file = opened.get();
-            draft = Optional.of(
-                    file.toString().endsWith(Draft.ENDING) ? Draft.of(TakeFile.read(file)) : Draft.ofVideo(file));
-        }
-        Optional<Draft> first = draft;
+        Optional<Opening.Found> first = opened.isPresent() ? Optional.of(Opening.find(opened.get())) : Optional.empty();
         CountDownLatch closed = new CountDownLatch(1);
         try (Background background = new Background(EventQueue::invokeLater)) {
             TakeKeeping keeping = new TakeKeeping();
@@ -71,15 +68,17 @@ final class ReviewCommand implements Callable<Integer> {
             Analysis analysis = Analysis.standard(Version.number(), kept.cache());
             EventQueue.invokeAndWait(() -> {
                 (night ? Theme.NIGHT : Theme.PAPER).apply();
-                TakeReading reading = new TakeReading(session, TakeReading.by(analysis, keeping), System::nanoTime);
+                TakeReading reading = new TakeReading(session, TakeReading.by(analysis), System::nanoTime);
+                Opening opening = new Opening(session, new Remembered(UserFolders.state()));
                 ReviewWindow window = new ReviewWindow(
                         session,
+                        opening,
                         reading,
                         new Correcting(session, analysis),
                         new HandingOut(session, new HandOut(analysis)),
                         closed::countDown);
-                first.ifPresent(session::open);
                 window.show();
+                first.ifPresent(opening::take);
             });
             closed.await();
         }

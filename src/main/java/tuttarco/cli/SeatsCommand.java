@@ -15,15 +15,13 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tuttarco.analysis.NothingSeenException;
+import tuttarco.analysis.SeatSearch;
 import tuttarco.bow.Instrument;
 import tuttarco.chart.SeatPicture;
-import tuttarco.files.InputBytes;
 import tuttarco.files.Plain;
 import tuttarco.files.WholeFolder;
-import tuttarco.pose.PoseModel;
-import tuttarco.seating.LeaderSide;
-import tuttarco.seating.Proposal;
-import tuttarco.seating.SeatFinder;
+import tuttarco.seats.LeaderSide;
+import tuttarco.seats.Proposal;
 import tuttarco.seats.SeatBox;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Bowing;
@@ -112,21 +110,15 @@ final class SeatsCommand implements Callable<Integer> {
     }
 
     private Proposal find() throws Exception {
-        PoseModel model = PoseModel.installed()
-                .orElseThrow(() -> new NothingSeenException("Seats can't be found without the pose model, and this"
-                        + " program was built without it; draw the seats by hand, or build again with npm at hand."));
-        Optional<Proposal> found;
+        Proposal found;
         speaking.say(spec.commandLine().getErr(), "Looking for people");
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
-            found = new SeatFinder(model).in(video, instrument, leaderSide, progress::reached);
+            found = SeatSearch.in(video, instrument, leaderSide, progress.ofReading());
         }
-        if (found.isEmpty() || found.get().players().isEmpty()) {
-            int unsure = found.map(Proposal::unsure).map(List::size).orElse(0);
-            throw new NothingSeenException("Nobody in " + InputBytes.name(video) + " clearly bows"
-                    + (unsure == 0 ? "" : ", though " + unsure + " may")
-                    + "; check that bow arms are seen over the whole clip, or draw the seats by hand.");
+        if (found.players().isEmpty()) {
+            throw new NothingSeenException(SeatSearch.nobody(video, found));
         }
-        return found.get();
+        return found;
     }
 
     private static List<String> doubts(List<SeatBox> unsure) {

@@ -28,9 +28,19 @@ public final class Demo {
      */
     public static List<String> write(Path dir, IntConsumer percentDone)
             throws IOException, OutputException, InterruptedException {
-        Path unified = Rendering.write(unified(), dir, percent -> percentDone.accept(percent / 2));
+        String unified = writeUnified(dir, percent -> percentDone.accept(percent / 2));
         Path free = Rendering.write(free(), dir, percent -> percentDone.accept(50 + percent / 2));
-        return List.of(unified.getFileName().toString(), free.getFileName().toString());
+        return List.of(unified, free.getFileName().toString());
+    }
+
+    /**
+     * Renders {@code unified} alone; see {@link #write}.
+     *
+     * @return file name of the take
+     */
+    public static String writeUnified(Path dir, IntConsumer percentDone)
+            throws IOException, OutputException, InterruptedException {
+        return Rendering.write(unified(), dir, percentDone).getFileName().toString();
     }
 
     static Scene unified() {

@@ -1,12 +1,13 @@
 package tuttarco.files;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where programs keep what they could compute again for a user.
+ * Where programs keep what they could compute again for a user, and what they remember of how they were used.
  *
  * <p>Reference: XDG Base Directory Specification 0.8, freedesktop.org; on macOS and Windows the place customary there is
  * taken unless the variable of that specification is set.
@@ -22,18 +23,44 @@ public final class UserFolders {
     }
 
     static Optional<Path> cache(String system, Map<String, String> environment, String home) {
-        Optional<Path> chosen = absolute(environment.get("XDG_CACHE_HOME"));
+        return folder("XDG_CACHE_HOME", new Customary("Library/Caches", ".cache"), system, environment, home);
+    }
+
+    /** The folder for what the program remembers of its use; empty if the system names no home. */
+    public static Optional<Path> state() {
+        return state(System.getProperty("os.name"), System.getenv(), System.getProperty("user.home"));
+    }
+
+    static Optional<Path> state(String system, Map<String, String> environment, String home) {
+        Customary customary = new Customary("Library/Application Support", ".local/state");
+        return folder("XDG_STATE_HOME", customary, system, environment, home);
+    }
+
+    /** The folder for what users make themselves, if they have one: Documents in the home. */
+    public static Optional<Path> documents() {
+        return absolute(System.getProperty("user.home"))
+                .map(home -> home.resolve("Documents"))
+                .filter(Files::isDirectory);
+    }
+
+    /** Folders below the home. */
+    private record Customary(String mac, String elsewhere) {}
+
+    private static Optional<Path> folder(
+            String variable, Customary customary, String system, Map<String, String> environment, String home) {
+        Optional<Path> chosen = absolute(environment.get(variable));
         if (chosen.isPresent()) {
             return chosen.map(folder -> folder.resolve(OWN));
         }
         String name = system.toLowerCase(Locale.ROOT);
-        Optional<Path> customary;
+        Optional<Path> folder;
         if (name.startsWith("windows")) {
-            customary = absolute(environment.get("LOCALAPPDATA"));
+            folder = absolute(environment.get("LOCALAPPDATA"));
         } else {
-            customary = absolute(home).map(own -> own.resolve(name.startsWith("mac") ? "Library/Caches" : ".cache"));
+            folder = absolute(home)
+                    .map(own -> own.resolve(name.startsWith("mac") ? customary.mac() : customary.elsewhere()));
         }
-        return customary.map(folder -> folder.resolve(OWN));
+        return folder.map(found -> found.resolve(OWN));
     }
 
     /** Relative paths are to be ignored, as the specification says. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import tuttarco.analysis.NothingSeenException;
 import tuttarco.files.InputException;
@@ -18,6 +19,9 @@ public final class Background implements AutoCloseable {
         thread.setDaemon(true);
         return thread;
     });
+
+    private final ExecutorService ordered =
+            Executors.newSingleThreadExecutor(work -> new Thread(work, "tuttarco-saving"));
 
     /**
      * @param window runs what it is given on the window's thread, later, in the order given
@@ -91,6 +95,17 @@ public final class Background implements AutoCloseable {
         return going;
     }
 
+    /**
+     * Begins a piece of work as soon as all that was begun this way before is done. It can't be stopped, and closing waits
+     * for it: this is how things are saved.
+     *
+     * @param done takes what it gave
+     * @param failed takes the sentence it failed with
+     */
+    public <T> void inOrder(Work<T> work, Consumer<T> done, Consumer<String> failed) {
+        ordered.execute(() -> window.execute(outcome(work, done, failed)));
+    }
+
     /** Runs something on the window's thread, later. */
     public void tell(Runnable told) {
         window.execute(told);
@@ -117,9 +132,21 @@ public final class Background implements AutoCloseable {
         return "Tuttarco itself went wrong (" + Plain.text(e.toString()) + "); please report it with what you did.";
     }
 
-    /** Stops whatever still goes on. */
+    /** Stops whatever still goes on, but for what is done in order: that is waited for. */
     @Override
     public void close() {
         threads.shutdownNow();
+        ordered.shutdown();
+        boolean interrupted = false;
+        while (!ordered.isTerminated()) {
+            try {
+                ordered.awaitTermination(1, TimeUnit.MINUTES);
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

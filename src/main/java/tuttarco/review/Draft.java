@@ -1,5 +1,6 @@
 package tuttarco.review;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -39,12 +40,9 @@ public record Draft(
     /** A video of which nothing is known yet; its take lies beside it and is called as it is. */
     public static Draft ofVideo(Path video) {
         Path real = video.toAbsolutePath().normalize();
-        String name = real.getFileName().toString();
-        int dot = name.lastIndexOf('.');
-        String title = dot > 0 ? name.substring(0, dot) : name;
         return new Draft(
-                real.resolveSibling(title + ENDING),
-                Plain.text(title),
+                takeOf(real),
+                Plain.text(name(real)),
                 real,
                 List.of(),
                 Optional.empty(),
@@ -53,6 +51,21 @@ public record Draft(
                 new BeatsGiven.Missing(),
                 Bowing.UNIFIED,
                 Optional.empty());
+    }
+
+    /** Where the take of a video lies: beside it, called as it is. */
+    public static Path takeOf(Path video) {
+        return video.resolveSibling(name(video) + ENDING);
+    }
+
+    /** The name of a take or video without its ending. */
+    private static String name(Path file) {
+        String name = file.getFileName().toString();
+        if (name.endsWith(ENDING)) {
+            return name.substring(0, name.length() - ENDING.length());
+        }
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
     }
 
     public static Draft of(Take take) {
@@ -105,6 +118,24 @@ public record Draft(
     /** Whether a take file may name the other file. */
     public boolean mayName(Path other) {
         return other.toAbsolutePath().normalize().startsWith(file.getParent());
+    }
+
+    /** The same take in a file beside its own that does not exist yet: {@code NAME 2}, {@code NAME 3} and so on. */
+    Draft beside() {
+        int number = 2;
+        while (Files.exists(numbered(number))) {
+            number++;
+        }
+        return in(numbered(number), video, part, over, beats);
+    }
+
+    private Path numbered(int number) {
+        return file.resolveSibling(name(file) + " " + number + ENDING);
+    }
+
+    /** The same take in another file, with the files it names elsewhere too. */
+    Draft in(Path otherFile, Path otherVideo, Optional<Path> otherPart, Optional<Path> otherOver, BeatsGiven others) {
+        return new Draft(otherFile, title, otherVideo, players, otherPart, partChoice, otherOver, others, bowing, day);
     }
 
     public Draft withPlayers(List<Player> others) {

@@ -1,6 +1,7 @@
 package tuttarco.review;
 
 import tuttarco.files.OutputException;
+import tuttarco.take.TakeOnDisk.ChangedElsewhereException;
 
 /** Saves the take as one goes, in the order of the changes. */
 public interface Keeping {
@@ -12,6 +13,7 @@ public interface Keeping {
      *
      * @return what to tell the user, a sentence
      * @throws OutputException if it can't be saved
+     * @throws ChangedElsewhereException if its file holds what somebody else wrote, which is then left as it is
      */
-    String keep(Draft draft) throws OutputException;
+    String keep(Draft draft) throws OutputException, ChangedElsewhereException;
 }

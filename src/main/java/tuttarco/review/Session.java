@@ -3,9 +3,14 @@ package tuttarco.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import tuttarco.analysis.Uncorrected;
+import tuttarco.files.InputBytes;
+import tuttarco.files.OutputException;
 import tuttarco.report.AnalysedTake;
+import tuttarco.take.TakeFile;
+import tuttarco.take.TakeOnDisk.ChangedElsewhereException;
 
 /**
  * One take in the window: as it is set up, as it was read, what is chosen in it, and what the user is told. It belongs to
@@ -19,11 +24,14 @@ public final class Session {
     private Optional<AnalysedTake> analysed = Optional.empty();
     private Choice choice = Choice.START;
     private Message message = Message.said("");
+    private final AtomicReference<Draft> unsaved = new AtomicReference<>();
+    private Saving saving = new Saving.Saved("");
     private final Listeners onDraft = new Listeners();
     private final Listeners onAnalysed = new Listeners();
     private final Listeners onChoice = new Listeners();
     private final Listeners onMessage = new Listeners();
     private final List<Consumer<String>> onGoTo = new CopyOnWriteArrayList<>();
+    private final Listeners onSaving = new Listeners();
 
     public Session(Background background, Keeping keeping) {
         this.background = background;
@@ -43,6 +51,7 @@ public final class Session {
         draft = Optional.of(opened);
         choice = Choice.START;
         keeping.opened(opened);
+        saved(new Saving.Saved(""));
         onDraft.tell();
         analysed(Optional.empty());
         onChoice.tell();
@@ -51,7 +60,7 @@ public final class Session {
     /** Changes the take, and saves it as soon as somebody sits in it. What was read before no longer counts. */
     public void change(Draft changed) {
         draft = Optional.of(changed);
-        background.run(() -> keeping.keep(changed), this::say, this::trouble);
+        save(changed);
         onDraft.tell();
         analysed(Optional.empty());
     }
@@ -65,6 +74,73 @@ public final class Session {
     public void read(Uncorrected read, AnalysedTake judged) {
         uncorrected = Optional.of(read);
         analysed(Optional.of(judged));
+    }
+
+    /** Of changes that come faster than they can be saved only the last is. */
+    private void save(Draft changed) {
+        unsaved.set(changed);
+        background.inOrder(
+                () -> {
+                    Draft last = unsaved.getAndSet(null);
+                    return last == null ? Optional.<Saving>empty() : Optional.of(outcome(last));
+                },
+                outcome -> outcome.ifPresent(this::saved),
+                why -> saved(new Saving.Failed(why)));
+    }
+
+    private Saving outcome(Draft last) {
+        try {
+            return new Saving.Saved(keeping.keep(last));
+        } catch (ChangedElsewhereException e) {
+            return new Saving.ChangedElsewhere(e.getMessage());
+        } catch (OutputException e) {
+            return new Saving.Failed(e.getMessage());
+        }
+    }
+
+    private void saved(Saving outcome) {
+        saving = outcome;
+        if (outcome instanceof Saving.Saved) {
+            say(outcome.sentence());
+        } else {
+            trouble(outcome.sentence());
+        }
+        onSaving.tell();
+    }
+
+    /** How the last saving went. */
+    public Saving saving() {
+        return saving;
+    }
+
+    /** Tells when all that was changed so far is saved, or can't be; see {@link #saving()}. */
+    public void whenSaved(Runnable told) {
+        background.inOrder(() -> true, done -> told.run(), this::trouble);
+    }
+
+    /** Tries once more what could not be saved. */
+    public void saveAgain() {
+        draft.ifPresent(this::save);
+    }
+
+    /** Lets go of what was changed here and takes what the take's file holds now. */
+    public void takeTheirs() {
+        draft.ifPresent(mine -> background.inOrder(
+                () -> Draft.of(TakeFile.read(mine.file())),
+                theirs -> {
+                    open(theirs);
+                    say("This is " + InputBytes.name(theirs.file()) + " as it was changed elsewhere.");
+                },
+                this::trouble));
+    }
+
+    /** Goes on with what was changed here, in a file of its own beside the take's. */
+    public void keepMine() {
+        draft.ifPresent(mine -> {
+            Draft own = mine.beside();
+            keeping.opened(own.withPlayers(List.of()));
+            change(own);
+        });
     }
 
     /** What was read of the take as it is now, corrected. */
@@ -128,6 +204,10 @@ public final class Session {
 
     public Listeners onChoice() {
         return onChoice;
+    }
+
+    public Listeners onSaving() {
+        return onSaving;
     }
 
     public Listeners onMessage() {

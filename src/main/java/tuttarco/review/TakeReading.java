@@ -64,6 +64,7 @@ public final class TakeReading {
     private Optional<Background.Going> going = Optional.empty();
     private Optional<Pace> pace = Optional.empty();
     private double keptS;
+    private boolean busy;
     /** The take was changed while it was read. */
     private boolean outdated;
 
@@ -81,10 +82,9 @@ public final class TakeReading {
         session.onAnalysed().add(this::analysed);
     }
 
-    /** Reads with an analysis, after the take as it is now was saved. */
-    public static Reader by(Analysis analysis, Keeping keeping) {
+    /** Reads with an analysis. */
+    public static Reader by(Analysis analysis) {
         return (draft, progress) -> {
-            keeping.keep(draft);
             Uncorrected uncorrected = analysis.read(TakeFile.read(draft.file()), progress);
             return new Read(uncorrected, analysis.judged(uncorrected, CorrectionLog.of(draft.file())));
         };
@@ -100,30 +100,44 @@ public final class TakeReading {
 
     /** Begins, or goes on after a stop; does nothing while it goes or while something else comes first. */
     public void begin() {
-        if (going.isPresent() || session.draft().isEmpty() || before() instanceof State.NotYet) {
+        if (busy || before() instanceof State.NotYet) {
             return;
         }
-        Draft draft = session.draft().get();
+        busy = true;
         pace = Optional.empty();
         become(new State.Going(0, Optional.empty(), Optional.empty()));
-        going = Optional.of(session.background()
-                .run(
-                        () -> reader.read(draft, told()),
-                        read -> session.read(read.uncorrected(), read.judged()),
-                        sentence -> become(new State.Failed(sentence)),
-                        this::ended));
+        session.whenSaved(this::saved);
+    }
+
+    /** What is read is the take's file, which now holds what the window shows, or can't. */
+    private void saved() {
+        if (!(state instanceof State.Going)) {
+            ended();
+        } else if (session.saving() instanceof Saving.Saved) {
+            Draft draft = session.draft().orElseThrow();
+            going = Optional.of(session.background()
+                    .run(
+                            () -> reader.read(draft, told()),
+                            read -> session.read(read.uncorrected(), read.judged()),
+                            sentence -> become(new State.Failed(sentence)),
+                            this::ended));
+        } else {
+            become(new State.Failed(session.saving().sentence()));
+            ended();
+        }
     }
 
     /** Asks it to stop; what was read is kept. */
     public void stop() {
-        if (going.isPresent() && state instanceof State.Going far) {
+        if (state instanceof State.Going far) {
             keptS = far.readS();
             become(new State.Stopping());
-            going.get().stop();
+            going.ifPresent(Background.Going::stop);
         }
     }
 
     private void ended() {
+        busy = false;
         going = Optional.empty();
         if (outdated) {
             outdated = false;
@@ -135,10 +149,10 @@ public final class TakeReading {
 
     /** The take is another one now, and what is read of the old one is of no use. */
     private void taken() {
-        if (going.isPresent()) {
+        if (busy) {
             outdated = true;
             become(new State.Stopping());
-            going.get().stop();
+            going.ifPresent(Background.Going::stop);
         } else {
             become(before());
         }

@@ -34,7 +34,7 @@ public final class TakeFile {
     /** The version written, and the only one read. */
     public static final int VERSION = 1;
 
-    private static final int MOST_BYTES = 1 << 20;
+    static final int MOST_BYTES = 1 << 20;
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)

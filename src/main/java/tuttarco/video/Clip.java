@@ -91,14 +91,18 @@ public final class Clip implements AutoCloseable {
             return new Clip(file, grabber);
         } catch (FFmpegFrameGrabber.Exception e) {
             release(grabber);
-            throw new InputException(
-                    InputBytes.name(file) + " can't be read as a video; it may be damaged, cut off while copying, or"
-                            + " another kind of file.",
-                    e);
+            throw unreadable(file, e);
         } catch (InputException e) {
             release(grabber);
             throw e;
         }
+    }
+
+    static InputException unreadable(Path file, Exception cause) {
+        return new InputException(
+                InputBytes.name(file) + " can't be read as a video; it may be damaged, cut off while copying, or"
+                        + " another kind of file.",
+                cause);
     }
 
     public ClipFacts facts() {

@@ -7,10 +7,14 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
 import javax.swing.JFrame;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.WindowConstants;
 import tuttarco.review.Correcting;
 import tuttarco.review.HandingOut;
+import tuttarco.review.Opening;
+import tuttarco.review.Saving;
+import tuttarco.review.SeatsModel;
 import tuttarco.review.Session;
 import tuttarco.review.TakeReading;
 
@@ -30,10 +34,16 @@ public final class ReviewWindow {
 
     /** Makes the window, not yet seen; on the event thread. */
     public ReviewWindow(
-            Session session, TakeReading reading, Correcting correcting, HandingOut handing, Runnable closed) {
+            Session session,
+            Opening opening,
+            TakeReading reading,
+            Correcting correcting,
+            HandingOut handing,
+            Runnable closed) {
+        OpenStep open = new OpenStep(session, opening, () -> go(1));
         steps = List.of(
-                new OpenStep(session),
-                new SeatsStep(session),
+                open,
+                new SeatsStep(new SeatsModel(session)),
                 new MusicStep(session),
                 new ReadingStep(session, reading),
                 new ReviewStep(session, correcting),
@@ -41,14 +51,23 @@ public final class ReviewWindow {
         steps.forEach(step -> middle.add(step.view(), step.key()));
         row = new StepRow(steps, this::go);
         frame.setName("tuttarco");
-        frame.add(row, BorderLayout.NORTH);
+        JPanel above = new JPanel(new BorderLayout());
+        above.add(row, BorderLayout.NORTH);
+        above.add(new SavingBar(session), BorderLayout.SOUTH);
+        frame.add(above, BorderLayout.NORTH);
+        frame.getRootPane().setTransferHandler(open.dropped(() -> go(0)));
         frame.add(middle, BorderLayout.CENTER);
         frame.add(new StatusLine(session), BorderLayout.SOUTH);
         frame.setMinimumSize(LEAST_SIZE);
         frame.setSize(USUAL_SIZE);
         frame.setLocationByPlatform(true);
-        frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
+        frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent e) {
+                session.whenSaved(() -> close(session.saving()));
+            }
+
             @Override
             public void windowClosed(WindowEvent e) {
                 steps.get(current).hidden();
@@ -60,6 +79,27 @@ public final class ReviewWindow {
                         session.draft().map(d -> d.title() + " - Tuttarco").orElse("Tuttarco")));
         session.onGoTo(this::go);
         row.choose(0);
+    }
+
+    /** Closes the window, unless something is not saved and the user goes back to it. */
+    private void close(Saving saving) {
+        if (saving instanceof Saving.Saved || closesAllTheSame(saving.sentence())) {
+            frame.dispose();
+        }
+    }
+
+    private boolean closesAllTheSame(String sentence) {
+        Object[] choices = {"Back", "Close without saving"};
+        return JOptionPane.showOptionDialog(
+                        frame,
+                        Labels.wrapped(sentence),
+                        "Not saved",
+                        JOptionPane.DEFAULT_OPTION,
+                        JOptionPane.WARNING_MESSAGE,
+                        null,
+                        choices,
+                        choices[0])
+                == 1;
     }
 
     public void show() {

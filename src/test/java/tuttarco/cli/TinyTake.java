@@ -46,7 +46,7 @@ public final class TinyTake {
     }
 
     /** Writes all but the clip; returns the take file. */
-    static Path writeTexts(Path folder) throws IOException {
+    public static Path writeTexts(Path folder) throws IOException {
         Files.writeString(folder.resolve("part.bowing.txt"), PART);
         Files.writeString(folder.resolve("beats.csv"), BEATS);
         return Files.writeString(folder.resolve("tiny.take.json"), JSON);

@@ -37,6 +37,22 @@ class UserFoldersTest {
         assertEquals(Optional.of(Path.of(folder)), UserFolders.cache(system, environment, home));
     }
 
+    /** The specification's default is $HOME/.local/state. */
+    @ParameterizedTest
+    @CsvSource(nullValues = "-", textBlock = """
+            Linux,      /s, -,  /home/ida,  /s/tuttarco
+            Linux,      -,  -,  /home/ida,  /home/ida/.local/state/tuttarco
+            Linux,      s,  -,  /home/ida,  /home/ida/.local/state/tuttarco
+            Mac OS X,   -,  -,  /Users/ida, /Users/ida/Library/Application Support/tuttarco
+            Windows 11, -,  /l, /Users/ida, /l/tuttarco
+            """)
+    void whatIsRememberedLiesInTheCustomaryPlace(String system, String xdg, String local, String home, String folder) {
+        Map<String, String> environment = new HashMap<>();
+        environment.put("XDG_STATE_HOME", xdg);
+        environment.put("LOCALAPPDATA", local);
+        assertEquals(Optional.of(Path.of(folder)), UserFolders.state(system, environment, home));
+    }
+
     @Test
     void whoHasNoHomeHasNoCache() {
         assertEquals(Optional.empty(), UserFolders.cache("Linux", Map.of(), "?"));

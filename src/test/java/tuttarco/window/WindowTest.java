@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
 import javax.swing.JRootPane;
@@ -23,6 +24,8 @@ import tuttarco.analysis.HandOut;
 import tuttarco.review.Background;
 import tuttarco.review.Correcting;
 import tuttarco.review.HandingOut;
+import tuttarco.review.Opening;
+import tuttarco.review.Remembered;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
 import tuttarco.review.TakeReading;
@@ -47,9 +50,11 @@ abstract class WindowTest {
             Theme.PAPER.apply();
             session = new Session(background, new TakeKeeping());
             TakeReading reading = new TakeReading(session, reader(), System::nanoTime);
+            Opening opening = new Opening(session, new Remembered(stateFolder()));
             Analysis analysis = Analysis.standard("test");
             return new ReviewWindow(
                             session,
+                            opening,
                             reading,
                             new Correcting(session, analysis),
                             new HandingOut(session, new HandOut(analysis)),
@@ -68,7 +73,12 @@ abstract class WindowTest {
 
     /** What reads bows; the real thing, unless a test puts something quicker in its place. */
     TakeReading.Reader reader() {
-        return TakeReading.by(Analysis.standard("test"), new TakeKeeping());
+        return TakeReading.by(Analysis.standard("test"));
+    }
+
+    /** Where the window remembers things; nowhere unless a test says so. */
+    Optional<Path> stateFolder() {
+        return Optional.empty();
     }
 
     final FrameFixture window() {

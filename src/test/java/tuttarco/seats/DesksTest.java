@@ -1,4 +1,4 @@
-package tuttarco.seating;
+package tuttarco.seats;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tuttarco.bow.Instrument;
-import tuttarco.seats.Player;
-import tuttarco.seats.SeatBox;
 
 class DesksTest {
     /** A player 100 px from hips to rim; the seat's left edge tells who it is. */

@@ -1,9 +1,7 @@
-package tuttarco.seating;
+package tuttarco.seats;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
-import tuttarco.seats.Player;
-import tuttarco.seats.SeatBox;
 
 /**
  * Who seems to sit where.

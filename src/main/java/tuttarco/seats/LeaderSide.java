@@ -1,4 +1,4 @@
-package tuttarco.seating;
+package tuttarco.seats;
 
 import java.util.Locale;
 

@@ -1,0 +1,123 @@
+package tuttarco.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.Dimension;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import javax.swing.JFrame;
+import javax.swing.TransferHandler.TransferSupport;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tuttarco.cli.TinyTake;
+import tuttarco.review.Draft;
+
+/** From the note on filming to an open take, and what is wrong with a file. */
+class OpenWindowTest extends WindowTest {
+    @TempDir
+    static Path state;
+
+    @TempDir
+    Path folder;
+
+    @Override
+    Optional<Path> stateFolder() {
+        return Optional.of(state);
+    }
+
+    private static void until(String what, BooleanSupplier so) {
+        Pause.pause(new Condition(what) {
+            @Override
+            public boolean test() {
+                return Boolean.TRUE.equals(GuiActionRunner.execute(so::getAsBoolean));
+            }
+        });
+    }
+
+    private void drop(Path... files) {
+        GuiActionRunner.execute(() -> {
+            JFrame frame = (JFrame) window().target();
+            frame.getRootPane()
+                    .getTransferHandler()
+                    .importData(new TransferSupport(frame, new Dropped(List.of(files))));
+        });
+    }
+
+    private void read() {
+        if (Files.notExists(state.resolve("note-on-filming-read.txt"))) {
+            picture("open-note", Theme.PAPER, new Dimension(1340, 710));
+            window().button("open-note-read").click();
+            until("that is remembered", () -> Files.exists(state.resolve("note-on-filming-read.txt")));
+        }
+        window().button("open-choose").requireVisible();
+    }
+
+    @Test
+    void aDroppedVideoIsOpenedAndRemembered() throws Exception {
+        read();
+        Path video = folder.resolve("clip.mkv");
+        TinyTake.writeClip(video, 12, 30);
+        drop(video);
+        until("it is open", () -> session().draft().isPresent());
+        assertEquals(Draft.takeOf(video), session().draft().orElseThrow().file());
+        assertTrue(
+                session().message().sentence().contains("no sound"),
+                session().message().sentence());
+        until("it is in the list", () -> window().list("open-recent").contents().length > 0);
+        assertTrue(window().list("open-recent").contents()[0].contains("clip.mkv"));
+        for (Theme theme : Theme.values()) {
+            picture("open", theme, new Dimension(1340, 710));
+            picture("open", theme, new Dimension(3840, 2160));
+        }
+        window().button("open-go-on").click();
+        window().panel("seats").requireVisible();
+    }
+
+    @Test
+    void whatIsNoVideoIsToldInOneSentence() throws Exception {
+        read();
+        drop(Files.writeString(folder.resolve("words.txt"), "no video"));
+        until("that is told", () -> session().message().sentence().contains("words.txt can't be read as a video"));
+        drop(folder, folder);
+        assertTrue(session().message().sentence().contains("one file at a time"));
+        drop(folder);
+        until("that is told", () -> session().message().sentence().contains("is a folder"));
+    }
+
+    @Test
+    void theNoteCanBeReadAgain() {
+        read();
+        window().button("open-note-again").click();
+        window().textBox("open-note").requireVisible();
+        assertTrue(window().textBox("open-note").text().contains("guardians"));
+        window().button("open-note-read").click();
+        window().button("open-choose").requireVisible();
+    }
+
+    /** A file as a desktop hands it over. */
+    private record Dropped(List<Path> files) implements Transferable {
+        @Override
+        public DataFlavor[] getTransferDataFlavors() {
+            return new DataFlavor[] {DataFlavor.javaFileListFlavor};
+        }
+
+        @Override
+        public boolean isDataFlavorSupported(DataFlavor flavor) {
+            return flavor.equals(DataFlavor.javaFileListFlavor);
+        }
+
+        @Override
+        public Object getTransferData(DataFlavor flavor) {
+            return files.stream().map(Path::toFile).toList();
+        }
+    }
+}
