@@ -75,7 +75,7 @@ final class CarryTimer {
         for (int knot : knotOf) {
             Chain.Found place = found.get(knot);
             carried.add(new Carried(
-                    to.startS() + (guess[knot] - OnsetTimer.REACH + place.mean()) * SoundFeatures.FLUX_HOP_S,
+                    to.startS() + (guess[knot] - OnsetTimer.REACH + place.middle()) * SoundFeatures.FLUX_HOP_S,
                     place.spread() * SoundFeatures.FLUX_HOP_S));
         }
         return carried;

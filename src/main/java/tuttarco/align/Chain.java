@@ -16,8 +16,13 @@ final class Chain {
         double worth(int a, int b);
     }
 
-    /** Where a thing is: the mean of its places, and their spread, with that of rounding to a place. */
-    record Found(double mean, double spread) {}
+    /**
+     * Where a thing is.
+     *
+     * @param middle the place before and after which it is as likely to be: of two places it is at the likelier, not between
+     * @param spread how far it may be from there, with what rounding to a place adds
+     */
+    record Found(double middle, double spread) {}
 
     /**
      * Finds all things.
@@ -61,14 +66,24 @@ final class Chain {
             logs[a] = forward[a] + backward[a];
         }
         double all = logSum(logs);
-        double mean = 0;
+        double[] chances = Arrays.stream(logs).map(log -> Math.exp(log - all)).toArray();
+        double middle = middle(chances);
         double square = 0;
-        for (int a = 0; a < logs.length; a++) {
-            double chance = Math.exp(logs[a] - all);
-            mean += chance * a;
-            square += chance * a * a;
+        for (int a = 0; a < chances.length; a++) {
+            square += chances[a] * (a - middle) * (a - middle);
         }
-        return new Found(mean, Math.sqrt(Math.max(0, square - mean * mean) + 1.0 / 12));
+        return new Found(middle, Math.sqrt(square + 1.0 / 12));
+    }
+
+    private static double middle(double[] chances) {
+        double before = 0;
+        for (int a = 0; a < chances.length; a++) {
+            if (before + chances[a] >= 0.5) {
+                return a - 0.5 + (0.5 - before) / chances[a];
+            }
+            before += chances[a];
+        }
+        return Double.NaN;
     }
 
     private static double logSum(double[] logs) {

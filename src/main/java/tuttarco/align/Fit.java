@@ -40,6 +40,15 @@ final class Fit {
         return sound == Guide.REST ? 0 : dot(expected[sound], shape) - (float) MARGIN;
     }
 
+    /** How loud the bands are, by their amplitudes, in which a sound stands out against the one before it. */
+    double level(float[] amplitudes, int sound, int before) {
+        double level = 0;
+        for (int b = 0; b < amplitudes.length; b++) {
+            level += Math.max(0, expected[sound][b] - expected[before][b]) * amplitudes[b];
+        }
+        return level;
+    }
+
     int sounds() {
         return expected.length;
     }

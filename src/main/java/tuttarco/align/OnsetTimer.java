@@ -5,8 +5,9 @@ import java.util.List;
 
 /**
  * When each note of a passage begins, and how sure that is: from how well the chords fit before and after, from where the
- * sound grows, and from how evenly the tempo runs, all weighed together over all notes in a {@linkplain Chain chain}, each
- * note's beginning lying at one of the times around its first guess.
+ * note's own partials {@linkplain Rise rise}, from where all sound grows, and from how evenly the tempo runs, all weighed
+ * together over all notes in a {@linkplain Chain chain}, each note's beginning lying at one of the times around its first
+ * guess.
  */
 final class OnsetTimer {
     /** How far a first guess may be off, in half hops: 0.5 s (chosen; not yet measured). */
@@ -15,10 +16,19 @@ final class OnsetTimer {
     static final int PLACES = 2 * REACH + 1;
 
     /** Worth of a frame's fit: neighbouring spectra overlap and tell much the same (chosen on synthesised sound). */
-    private static final double FIT_WEIGHT = 2;
+    private static final double FIT_WEIGHT = 1;
 
     /** Worth of a growth of the sound by its usual spread (chosen on synthesised sound). */
-    private static final double FLUX_WEIGHT = 1.5;
+    private static final double FLUX_WEIGHT = 0.5;
+
+    /** A note's partials are looked at so long before and after its beginning, seconds (chosen on synthesised sound). */
+    private static final double BESIDE_S = 0.15;
+
+    /** ... but no further than this share of the way to the notes beside it (chosen: 0.5 to 1 made no difference). */
+    private static final double OF_THE_WAY = 0.8;
+
+    /** ... and so many half hops at least. */
+    private static final int LEAST_BESIDE = 2;
 
     /** How unevenly notes follow each other, as the spread of the logarithm of their length (chosen on synthesised sound). */
     static final double UNEVENNESS = 0.25;
@@ -60,12 +70,18 @@ final class OnsetTimer {
             guess[k] =
                     (int) Math.round((passage.timeS(part.startQuarters()[stretches.get(k)]) - sound.startS()) / stepS);
         }
-        double[][] alone = new double[count][PLACES];
+        int last = count - 1;
+        double[][] alone = new double[count][];
         for (int k = 0; k < count; k++) {
-            alone[k] = alone(stretches.get(k), guess[k]);
+            alone[k] = new double[PLACES];
+            if (part.onsets()[stretches.get(k)]) {
+                int before = k == 0 ? Integer.MAX_VALUE : guess[k] - guess[k - 1];
+                int after = k == last ? Integer.MAX_VALUE : guess[k + 1] - guess[k];
+                addGrowth(alone[k], guess[k]);
+                addRise(alone[k], stretches.get(k), guess[k], beside(before), beside(after));
+            }
         }
         Passage even = passage.smooth(PassageTimer.SMOOTH_S);
-        int last = count - 1;
         double[] lasting = lasting(
                 stretches.get(last), guess[last], passage.timeS(part.endQuarters(stretches.get(last))), passage.endS());
         for (int a = 0; a < PLACES; a++) {
@@ -80,18 +96,20 @@ final class OnsetTimer {
         for (int k = 0; k < count; k++) {
             onsets.add(new Onset(
                     part.startQuarters()[stretches.get(k)],
-                    sound.startS() + (guess[k] - REACH + found.get(k).mean()) * stepS,
+                    sound.startS() + (guess[k] - REACH + found.get(k).middle()) * stepS,
                     found.get(k).spread() * stepS));
         }
         return onsets;
     }
 
-    /** What the growth of the sound says for each place of a beginning; nothing where no note begins. */
-    private double[] alone(int stretch, int guess) {
-        double[] worth = new double[PLACES];
-        if (!part.onsets()[stretch]) {
-            return worth;
-        }
+    /** Half hops to look at on the side on which the next note lies so many half hops off. */
+    private static int beside(int apart) {
+        double most = Math.min(BESIDE_S / SoundFeatures.FLUX_HOP_S, OF_THE_WAY * apart);
+        return (int) Math.max(LEAST_BESIDE, most);
+    }
+
+    /** Adds what the growth of all sound says for each place of a beginning: sharp, but early where tones speak slowly. */
+    private void addGrowth(double[] worth, int guess) {
         int around = (int) (AROUND_S / SoundFeatures.FLUX_HOP_S);
         float[] flux = sound.flux();
         int lag = (int) Math.round((sound.startS() - sound.fluxTimeS(0)) / SoundFeatures.FLUX_HOP_S);
@@ -107,10 +125,31 @@ final class OnsetTimer {
         for (int a = 0; a < PLACES; a++) {
             int at = guess - REACH + a + lag;
             if (at >= 0 && at < flux.length) {
-                worth[a] = FLUX_WEIGHT * Math.min(MOST_SPREADS, (flux[at] - mean) / spread);
+                worth[a] += FLUX_WEIGHT * Math.min(MOST_SPREADS, (flux[at] - mean) / spread);
             }
         }
-        return worth;
+    }
+
+    /**
+     * Adds what the note's partials say for each place of a beginning: those in which its chord stands out against the one
+     * before, or all if that is the same.
+     */
+    private void addRise(double[] worth, int stretch, int guess, int back, int ahead) {
+        int chord = part.chordOf()[stretch];
+        boolean again = stretch == 0 || part.chordOf()[stretch - 1] == chord;
+        int before = again ? PartChords.REST : part.chordOf()[stretch - 1];
+        Rise rise = new Rise(back, ahead, before == PartChords.REST);
+        double[] loud = new double[rise.needed(PLACES)];
+        for (int i = 0; i < loud.length; i++) {
+            int at = guess - REACH - back + i;
+            if (at >= 0 && at < sound.levels().size()) {
+                loud[i] = fit.level(sound.levels().get(at), chord, before);
+            }
+        }
+        double[] said = rise.worth(loud);
+        for (int a = 0; a < PLACES; a++) {
+            worth[a] += said[a];
+        }
     }
 
     /** What the last chord's fit says for each place of its beginning, as it lasts until its end or the passage's. */

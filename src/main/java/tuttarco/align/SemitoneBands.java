@@ -20,22 +20,36 @@ final class SemitoneBands {
 
     private static final double A4_HZ = 440;
     private static final int A4 = 69;
-    private static final double BIN_HZ = (double) SoundTrack.SAMPLES_PER_S / WINDOW;
+    private static final double BIN_HZ = binHz(WINDOW);
 
     /** Partials of a bowed string fall as one over their number: Helmholtz motion is a sawtooth. */
     private static final int PARTIALS = 10;
 
     private final double tuningSemitones;
     /** Where each bin lies on the bands, from 0; bins beyond them lie outside 0 to COUNT - 1. */
-    private final double[] bandOfBin = new double[WINDOW / 2];
+    private final double[] bandOfBin;
 
     /** @param tuningSemitones how far the players' A lies above 440 Hz */
     SemitoneBands(double tuningSemitones) {
+        this(tuningSemitones, WINDOW);
+    }
+
+    private SemitoneBands(double tuningSemitones, int window) {
         this.tuningSemitones = tuningSemitones;
+        bandOfBin = new double[window / 2];
         for (int bin = 1; bin < bandOfBin.length; bin++) {
-            bandOfBin[bin] = semitone(bin * BIN_HZ) - tuningSemitones - LOWEST;
+            bandOfBin[bin] = semitone(bin * binHz(window)) - tuningSemitones - LOWEST;
         }
         bandOfBin[0] = -1;
+    }
+
+    private static double binHz(int window) {
+        return (double) SoundTrack.SAMPLES_PER_S / window;
+    }
+
+    /** The same bands of spectra of so many samples; where these are short, low semitones share a bin. */
+    SemitoneBands ofWindow(int samples) {
+        return new SemitoneBands(tuningSemitones, samples);
     }
 
     /** The MIDI note number of a frequency, in equal temperament on A4 = 440 Hz. */
@@ -53,6 +67,20 @@ final class SemitoneBands {
 
     /** The shape of a power spectrum given by its bins; all zero for silence. */
     float[] shape(double[] powerOfBin) {
+        return normalised(powers(powerOfBin));
+    }
+
+    /** The amplitude in each band of a power spectrum given by its bins. */
+    float[] amplitudes(double[] powerOfBin) {
+        double[] bands = powers(powerOfBin);
+        float[] amplitudes = new float[COUNT];
+        for (int b = 0; b < COUNT; b++) {
+            amplitudes[b] = (float) Math.sqrt(bands[b]);
+        }
+        return amplitudes;
+    }
+
+    private double[] powers(double[] powerOfBin) {
         double[] bands = new double[COUNT];
         for (int bin = 1; bin < bandOfBin.length; bin++) {
             double at = bandOfBin[bin];
@@ -67,7 +95,7 @@ final class SemitoneBands {
                 }
             }
         }
-        return normalised(bands);
+        return bands;
     }
 
     private static float[] normalised(double[] bands) {

@@ -14,9 +14,10 @@ import tuttarco.video.SoundTrack;
  *
  * @param shapes one {@linkplain SemitoneBands#shape shape} a hop, the first centred on the first sample
  * @param flux how much louder the spectrum grows, as a share of what there is, at every half hop from the first sample on
+ * @param levels the amplitude in each semitone band, heard briefly, at every half hop from the first sample on
  * @param startS when the first sample sounds
  */
-record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, double startS) {
+record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, SemitoneBands bands, double startS) {
     /** From one spectrum to the next, samples: 23 ms. */
     private static final int HOP = 512;
 
@@ -24,6 +25,8 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
 
     /** Samples of a spectrum for onsets, 46 ms: short beside a note. */
     private static final int SHORT_WINDOW = 1024;
+
+    static final double SHORT_WINDOW_S = (double) SHORT_WINDOW / SoundTrack.SAMPLES_PER_S;
 
     static final double FLUX_HOP_S = HOP_S / 2;
 
@@ -72,22 +75,21 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
         }
         SemitoneBands bands = new SemitoneBands(tuning.semitones());
         List<float[]> shapes = new ArrayList<>();
-        FluxMeter flux = new FluxMeter();
+        BriefEar ear = new BriefEar(bands.ofWindow(SHORT_WINDOW));
         try (SoundTrack track = SoundTrack.open(recording)) {
             hear(
                     track,
                     1,
                     samples -> {
                         Spectra spectra = spectra(longs.get(), samples);
-                        return new Moment(
-                                bands.shape(spectra.first), bands.shape(spectra.second), flux.compressed(samples));
+                        return new Moment(bands.shape(spectra.first), bands.shape(spectra.second), ear.heard(samples));
                     },
                     moment -> {
                         shapes.add(moment.first);
                         shapes.add(moment.second);
-                        flux.add(moment.compressed);
+                        ear.add(moment.brief);
                     });
-            return new SoundFeatures(shapes, flux.values(), bands, track.startS());
+            return new SoundFeatures(shapes, ear.flux(), ear.levels, bands, track.startS());
         }
     }
 
@@ -96,8 +98,11 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
         return spectra;
     }
 
-    /** What is heard at two hops: their shapes, and the four compressed short spectra of their half hops. */
-    private record Moment(float[] first, float[] second, float[][] compressed) {}
+    /** What is heard at two hops: their shapes, and what short spectra tell at their four half hops. */
+    private record Moment(float[] first, float[] second, Brief[] brief) {}
+
+    /** A short spectrum: its bins' powers compressed, and the amplitudes in semitone bands. */
+    private record Brief(float[] compressed, float[] amplitudes) {}
 
     /**
      * Hears a recording two hops at a time, on all processors.
@@ -138,8 +143,8 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
         Arrays.fill(samples, samples.length - block.length + count, samples.length, 0);
     }
 
-    /** Spectral flux at every half hop. */
-    private static final class FluxMeter {
+    /** Spectral flux and levels at every half hop. */
+    private static final class BriefEar {
         /**
          * Power is raised to this: the more it is compressed, the more a flux leads the beginnings, and the more so the
          * less noise there is (chosen on synthesised sound, where so much leads by 4 ms at most).
@@ -150,22 +155,33 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
         private static final int LOWEST_BIN = 8;
 
         private static final int HIGHEST_BIN = 240;
+
+        private final SemitoneBands bands;
+        private final List<float[]> levels = new ArrayList<>();
         private final ThreadLocal<Spectra> shorts = ThreadLocal.withInitial(() -> new Spectra(SHORT_WINDOW));
         private final List<float[]> last = new ArrayList<>();
         private float[] values = new float[1 << 12];
         private int count;
 
+        BriefEar(SemitoneBands bands) {
+            this.bands = bands;
+        }
+
         /** The four short spectra around the middles of two long ones. */
-        float[][] compressed(float[] samples) {
+        Brief[] heard(float[] samples) {
             Spectra spectra = shorts.get();
-            float[][] compressed = new float[4][];
-            for (int i = 0; i < compressed.length; i += 2) {
+            Brief[] brief = new Brief[4];
+            for (int i = 0; i < brief.length; i += 2) {
                 int from = (SemitoneBands.WINDOW - SHORT_WINDOW + i * HOP) / 2;
                 spectra.of(samples, from, from + HOP / 2);
-                compressed[i] = compressed(spectra.first);
-                compressed[i + 1] = compressed(spectra.second);
+                brief[i] = brief(spectra.first);
+                brief[i + 1] = brief(spectra.second);
             }
-            return compressed;
+            return brief;
+        }
+
+        private Brief brief(double[] power) {
+            return new Brief(compressed(power), bands.amplitudes(power));
         }
 
         private static float[] compressed(double[] power) {
@@ -176,8 +192,10 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
             return compressed;
         }
 
-        void add(float[][] spectra) {
-            for (float[] now : spectra) {
+        void add(Brief[] spectra) {
+            for (Brief brief : spectra) {
+                levels.add(brief.amplitudes);
+                float[] now = brief.compressed;
                 double all = 0;
                 for (float value : now) {
                     all += value;
@@ -201,7 +219,7 @@ record SoundFeatures(List<float[]> shapes, float[] flux, SemitoneBands bands, do
             values[count++] = value;
         }
 
-        float[] values() {
+        float[] flux() {
             return Arrays.copyOf(values, count);
         }
     }
