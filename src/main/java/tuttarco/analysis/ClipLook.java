@@ -5,11 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.video.ClipFacts;
-import tuttarco.video.Pictures;
+import tuttarco.video.ClipPictures;
 
 /**
  * What a glance at a video tells before anything is read of it.
@@ -45,13 +44,10 @@ public record ClipLook(ClipFacts facts, BufferedImage picture, List<String> note
      * @throws InputException if it can't be opened or shows no picture
      */
     public static ClipLook of(Path video) throws InputException {
-        try (Pictures pictures = Pictures.open(video)) {
+        try (ClipPictures pictures = ClipPictures.open(video)) {
             ClipFacts facts = pictures.facts();
-            Optional<BufferedImage> middle = pictures.at(facts.durationS().orElse(0.0) / 2);
-            BufferedImage picture = (middle.isPresent() ? middle : pictures.at(0))
-                    .orElseThrow(() -> new InputException("Not a single picture of " + InputBytes.name(video)
-                            + " can be read; it may be damaged, so copy it from the camera again."));
-            return new ClipLook(facts, picture, notes(facts, picture));
+            BufferedImage middle = pictures.at(facts.durationS().orElse(0.0) / 2);
+            return new ClipLook(facts, middle, notes(facts, middle));
         }
     }
 

@@ -18,14 +18,12 @@ import tuttarco.analysis.HandOut;
 import tuttarco.files.UserFolders;
 import tuttarco.review.Background;
 import tuttarco.review.Correcting;
-import tuttarco.review.Draft;
 import tuttarco.review.HandingOut;
 import tuttarco.review.Opening;
 import tuttarco.review.Remembered;
 import tuttarco.review.Session;
 import tuttarco.review.TakeKeeping;
 import tuttarco.review.TakeReading;
-import tuttarco.take.TakeFile;
 import tuttarco.window.ReviewWindow;
 import tuttarco.window.Theme;
 

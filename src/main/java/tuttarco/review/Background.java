@@ -36,7 +36,7 @@ public final class Background implements AutoCloseable {
         T done() throws Exception;
     }
 
-    /** Work that goes on. */
+    /** Work that goes on; a new one is of no work. */
     public static final class Going {
         private Optional<Thread> thread = Optional.empty();
         private boolean stopped;

@@ -28,7 +28,7 @@ public final class Opening {
     private boolean noteRead;
     private State state = new State.Waiting();
     private Optional<Found> found = Optional.empty();
-    private Background.Going going = () -> {};
+    private Background.Going going = new Background.Going();
 
     public Opening(Session session, Remembered remembered) {
         this(session, remembered, Files::isWritable);

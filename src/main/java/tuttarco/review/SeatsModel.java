@@ -13,7 +13,6 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import tuttarco.analysis.SeatSearch;
 import tuttarco.bow.Instrument;
-import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
 import tuttarco.seats.Facing;
@@ -23,7 +22,7 @@ import tuttarco.seats.Player;
 import tuttarco.seats.Proposal;
 import tuttarco.seats.SeatBox;
 import tuttarco.video.ClipFacts;
-import tuttarco.video.Pictures;
+import tuttarco.video.ClipPictures;
 
 /** Setting up who sits where: a still of the clip, seats on it, and one of them chosen. It belongs to the window's thread. */
 public final class SeatsModel {
@@ -44,10 +43,10 @@ public final class SeatsModel {
     private LeaderSide side = LeaderSide.LEFT;
     private Optional<Still> still = Optional.empty();
     private double wantedS;
-    private Background.Going looking = () -> {};
+    private Background.Going looking = new Background.Going();
     private boolean looks;
     private Optional<Double> searched = Optional.empty();
-    private Background.Going searching = () -> {};
+    private Background.Going searching = new Background.Going();
     private Optional<List<Integer>> numbering = Optional.empty();
 
     public SeatsModel(Session session) {
@@ -129,12 +128,8 @@ public final class SeatsModel {
     }
 
     private static Still stillOf(Path video, double timeS) throws InputException {
-        try (Pictures pictures = Pictures.open(video)) {
-            Optional<BufferedImage> there = pictures.at(timeS);
-            BufferedImage picture = (there.isPresent() ? there : pictures.at(0))
-                    .orElseThrow(() -> new InputException("Not a single picture of " + InputBytes.name(video)
-                            + " can be read; copy it from the camera again."));
-            return new Still(pictures.facts(), timeS, picture);
+        try (ClipPictures pictures = ClipPictures.open(video)) {
+            return new Still(pictures.facts(), timeS, pictures.at(timeS));
         }
     }
 

@@ -127,6 +127,14 @@ public final class ClipPictures implements AutoCloseable {
         }
     }
 
+    /** The picture that is seen at a time, in its own size, to keep; see {@link #seek}. */
+    public BufferedImage at(double timeS) {
+        seek(timeS);
+        BufferedImage picture = new BufferedImage(facts.widthPx(), facts.heightPx(), BufferedImage.TYPE_INT_RGB);
+        draw(picture);
+        return picture;
+    }
+
     /** Decodes one picture that lies no later than the time, if there is one, and holds no others. */
     private void restart(double timeS) {
         double backS = 0;

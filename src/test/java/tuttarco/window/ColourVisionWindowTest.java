@@ -38,11 +38,9 @@ class ColourVisionWindowTest extends WindowTest {
     void statesDifferInShapeWhateverColoursAreSeen(Theme theme) throws Exception {
         GuiActionRunner.execute(() -> session().analysed(Optional.of(Fixtures.unified())));
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_5);
-        ReadSample.until("there is something to rehearse", () -> window().list("review-spots")
-                        .target()
-                        .getModel()
-                        .getSize()
-                > 0);
+        ReadSample.until(
+                "there is something to rehearse",
+                () -> window().list("review-spots").target().getModel().getSize() > 0);
         Path file = picture("colour-vision", theme, new Dimension(1900, 900));
         BufferedImage picture = ImageIO.read(file.toFile());
         Point corner = GuiActionRunner.execute(() -> SwingUtilities.convertPoint(
