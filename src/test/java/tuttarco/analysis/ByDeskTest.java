@@ -53,8 +53,10 @@ class ByDeskTest {
                 log(new Correction.ChangeMoved("Desk 2 inside", 1, 2), ""),
                 byDesk.of(log(new Correction.ChangeMoved("Bo", 1, 2), "")));
         assertEquals(
-                log(new Correction.Absent("Somebody", 1, 2), ""), byDesk.of(log(new Correction.Absent("Dee", 1, 2), "")));
+                log(new Correction.Absent("Somebody", 1, 2), ""),
+                byDesk.of(log(new Correction.Absent("Dee", 1, 2), "")));
         assertEquals(
-                log(new Correction.BeatMoved("1", 1, 1, 2), ""), byDesk.of(log(new Correction.BeatMoved("1", 1, 1, 2), "")));
+                log(new Correction.BeatMoved("1", 1, 1, 2), ""),
+                byDesk.of(log(new Correction.BeatMoved("1", 1, 1, 2), "")));
     }
 }

@@ -44,9 +44,8 @@ class HandOutWindowTest extends WindowTest {
     private void untilSaid(Predicate<String> sentence) {
         ReadSample.until(
                 "it says how it went",
-                () -> sentence.test(((JTextComponent)
-                                window().textBox("hand-out-outcome").target())
-                        .getText()));
+                () -> sentence.test(
+                        ((JTextComponent) window().textBox("hand-out-outcome").target()).getText()));
     }
 
     @Test

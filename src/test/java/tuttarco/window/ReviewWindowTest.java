@@ -41,11 +41,9 @@ class ReviewWindowTest extends WindowTest {
     private void review() throws Exception {
         sample.open(session());
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_5);
-        ReadSample.until("there is something to rehearse", () -> window().list("review-spots")
-                        .target()
-                        .getModel()
-                        .getSize()
-                > 0);
+        ReadSample.until(
+                "there is something to rehearse",
+                () -> window().list("review-spots").target().getModel().getSize() > 0);
         robot().waitForIdle();
     }
 
@@ -54,12 +52,9 @@ class ReviewWindowTest extends WindowTest {
     }
 
     private void untilCorrected(int times) {
-        ReadSample.until(times + " corrections count", () -> session()
-                        .analysed()
-                        .orElseThrow()
-                        .corrected()
-                        .size()
-                == times);
+        ReadSample.until(
+                times + " corrections count",
+                () -> session().analysed().orElseThrow().corrected().size() == times);
         robot().waitForIdle();
     }
 
@@ -92,7 +87,8 @@ class ReviewWindowTest extends WindowTest {
     void withoutAReadTakeItSaysWhatComesFirst() {
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_5);
         assertEquals(
-                "Open a video or a take first.", window().textBox("review-first").text());
+                "Open a video or a take first.",
+                window().textBox("review-first").text());
         window().button("review-first-go").click();
         window().panel("open").requireVisible();
     }
