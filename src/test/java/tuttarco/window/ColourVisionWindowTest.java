@@ -41,9 +41,6 @@ class ColourVisionWindowTest extends WindowTest {
         ReadSample.until(
                 "there is something to rehearse",
                 () -> window().list("review-spots").target().getModel().getSize() > 0);
-        // dressed and sized first, so that the sides have shared the room when the picture is taken
-        picture("colour-vision", theme, new Dimension(1900, 1300));
-        robot().waitForIdle();
         Path file = picture("colour-vision", theme, new Dimension(1900, 1300));
         BufferedImage picture = ImageIO.read(file.toFile());
         Point corner = GuiActionRunner.execute(() -> SwingUtilities.convertPoint(
