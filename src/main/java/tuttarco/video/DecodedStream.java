@@ -144,13 +144,14 @@ final class DecodedStream implements AutoCloseable {
 
     /** Presentation time of what was decoded last, seconds from the clip's start. */
     double timeS() {
-        return 1_000_000L * frame.best_effort_timestamp() * tick.num() / tick.den() / 1e6 - originS;
+        long us = 1_000_000L * frame.best_effort_timestamp() * tick.num() / tick.den();
+        return us / 1e6 - originS;
     }
 
     /** Goes to a place from which it can be decoded, no later than the time as far as the file tells. */
     void seek(double timeS) {
         long ticks = (long) Math.floor((timeS + originS) * tick.den() / tick.num());
-        if (av_seek_frame(container, stream, ticks, AVSEEK_FLAG_BACKWARD) >= 0) {
+        if (!broken && av_seek_frame(container, stream, ticks, AVSEEK_FLAG_BACKWARD) >= 0) {
             avcodec_flush_buffers(decoder);
             draining = false;
         } else {

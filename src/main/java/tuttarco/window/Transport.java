@@ -1,5 +1,6 @@
 package tuttarco.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
@@ -36,6 +37,11 @@ public final class Transport extends JPanel {
 
     private static final List<Integer> SPEEDS_PERCENT = List.of(25, 50, 75, 100);
 
+    /** Size of a button that bears a sign, before scaling; pixels. */
+    private static final int SIGN_WIDTH = 44;
+
+    private static final int SIGN_HEIGHT = 28;
+
     /** The slider's steps. */
     private static final int TENTHS = 10;
 
@@ -54,7 +60,7 @@ public final class Transport extends JPanel {
      *     clip if empty
      */
     public Transport(String stepKey, PictureView view, Supplier<Optional<Loop>> stretch) {
-        super(new MigLayout("insets 4 0 4 0, gap 4, fillx", "[][][][grow, fill]12[]12[]0[]0[]0[]12[]", "[center]"));
+        super(new MigLayout("insets 6 12 6 12, gap 4, fillx", "[][][][grow, fill]12[]12[]0[]0[]0[]12[]", "[center]"));
         this.view = view;
         setName(stepKey + "-transport");
         getAccessibleContext().setAccessibleName("Playing the take");
@@ -98,7 +104,8 @@ public final class Transport extends JPanel {
         button.setToolTipText(key.isEmpty() ? what : what + " (" + key + ")");
         button.getAccessibleContext().setAccessibleName(what);
         button.addActionListener(e -> order(order));
-        add(button);
+        boolean sign = button.getText().isEmpty();
+        add(button, sign ? "w " + UIScale.scale(SIGN_WIDTH) + "!, h " + UIScale.scale(SIGN_HEIGHT) + "!" : "");
     }
 
     private void addPosition(String stepKey) {
