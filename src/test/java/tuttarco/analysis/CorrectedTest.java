@@ -27,7 +27,7 @@ import tuttarco.strokes.StrokeKind;
 
 /** What a correction touches, and what it leaves as it was. */
 class CorrectedTest {
-    private final Uncorrected read = ReadByHand.take(Path.of("."), List.of("Ida", "Jon", "Kim", "Lea"), 20);
+    private final Uncorrected read = ReadByHand.take(Path.of("."), List.of("Ida", "Jon", "Kim", "Lea"), 20, 1);
 
     private AnalysedTake judged(Correction... corrections) throws Exception {
         List<LogEntry> entries = new ArrayList<>();
