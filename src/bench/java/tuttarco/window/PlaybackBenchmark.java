@@ -155,7 +155,7 @@ class PlaybackBenchmark {
                 System.out.printf(
                         Locale.ROOT,
                         "%dx%d at %.2f, %s: shown %d, dropped %d; sound to picture when shown %.0f ms, when painted"
-                                + " %.0f ms at worst; processor %.1f ms a picture; event thread %.1f ms at longest; load"
+                                + " %.0f ms at worst; processor %.1f ms a picture, the event thread's %.1f ms of it, %.1f ms at longest; load"
                                 + " %.1f%n",
                         widthPx,
                         heightPx,
@@ -166,6 +166,7 @@ class PlaybackBenchmark {
                         counts.worstOffsetMs(),
                         worstMs,
                         (machine.getProcessCpuTime() - cpuNs) / 1e6 / (SECONDS * PER_S),
+                        watch.allMs() / (SECONDS * PER_S),
                         watch.longestMs(),
                         machine.getSystemLoadAverage());
                 assertTrue(counts.shown() > before.shown(), "nothing was played");

@@ -3,10 +3,13 @@ package tuttarco.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.BeatSource;
 import tuttarco.corrections.CorrectedBeats;
 import tuttarco.corrections.CorrectedReadings;
+import tuttarco.corrections.Correction;
 import tuttarco.corrections.Corrections;
 import tuttarco.corrections.LogEntry;
 import tuttarco.strokes.Bows;
@@ -35,18 +38,24 @@ record Corrected(
                 .toList();
         List<String> notes = new ArrayList<>(readings.notes());
         notes.addAll(beats.notes());
-        return new Corrected(
-                readings.readings(), bows(read.section(), readings.readings()), beats.beats(), applied, notes);
+        return new Corrected(readings.readings(), bows(read.section(), readings), beats.beats(), applied, notes);
     }
 
-    private static List<Bows> bows(SectionReading section, List<Reading> readings) {
+    private static List<Bows> bows(SectionReading section, CorrectedReadings corrected) {
+        Set<Correction.Touched> touched = corrected.applied().stream()
+                .map(done -> done.correction().touches())
+                .collect(Collectors.toSet());
         List<Bows> bows = new ArrayList<>();
-        for (int i = 0; i < readings.size(); i++) {
+        for (int i = 0; i < section.readings().size(); i++) {
             Reading read = section.readings().get(i);
             bows.add(
-                    readings.get(i) == read
-                            ? section.bows().get(i)
-                            : Bows.corrected(section.tracks().get(i), read, readings.get(i)));
+                    touched.contains(new Correction.Touched.OnePlayer(
+                                    read.player().label()))
+                            ? Bows.corrected(
+                                    section.tracks().get(i),
+                                    read,
+                                    corrected.readings().get(i))
+                            : section.bows().get(i));
         }
         return bows;
     }

@@ -106,8 +106,9 @@ final class MarkCommand implements Callable<Integer> {
     }
 
     private void requireTitle() {
-        MarkedPart.title(out)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "'" + out + "' does not end in NAME.musicxml, NAME.xml or NAME.mxl"));
+        if (MarkedPart.title(out).isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "'" + out + "' does not end in NAME.musicxml, NAME.xml or NAME.mxl");
+        }
     }
 }

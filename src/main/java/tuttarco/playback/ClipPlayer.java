@@ -23,6 +23,9 @@ import tuttarco.video.SlowedSound;
 public final class ClipPlayer implements AutoCloseable {
     private static final int THREADS = 3;
 
+    /** Pictures this far behind the sound will not catch up on this computer: both begin anew; seconds (chosen). */
+    private static final double LOST_S = 1;
+
     private final Sink sink;
     private final Clock clock;
     private final ClipFacts facts;
@@ -266,16 +269,15 @@ public final class ClipPlayer implements AutoCloseable {
         }
     }
 
-    /** Begins a new run if something was ordered; if there is nothing to do, waits until something is. */
+    /** Begins a new run if something was ordered; waits until something is if there is nothing to do; false if closed. */
     private boolean takeOrders() throws InterruptedException {
         boolean stops;
         synchronized (orders) {
+            while (!ordered && !run.moving() && started && !closed) {
+                orders.wait();
+            }
             if (!ordered) {
-                if (!run.moving() && started && !closed) {
-                    orders.wait();
-                    return false;
-                }
-                return true;
+                return !closed;
             }
             ordered = false;
             if (wantedS.isEmpty() && !started) {
@@ -373,6 +375,17 @@ public final class ClipPlayer implements AutoCloseable {
                 droppedLate + drawer.dropped(),
                 Math.max(counts.worstOffsetMs(), (playedS - latest.playedS()) * 1000));
         show(latest);
+        if (playedS - latest.playedS() > LOST_S) {
+            order(this::beginAnew);
+        }
+    }
+
+    /** Has picture and sound begin together where the sound is, unless something else was ordered. */
+    private void beginAnew() {
+        if (!ordered) {
+            wantedS = Optional.of(soundS());
+            ordered = true;
+        }
     }
 
     private void show(Run.Shown shown) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
 import tuttarco.video.ClipFacts;
 import tuttarco.video.ClipPictures;
 
@@ -31,7 +32,7 @@ final class Drawer {
     private final BlockingQueue<BufferedImage> free = new LinkedBlockingQueue<>();
     private volatile Dimension size;
     private volatile Optional<String> trouble = Optional.empty();
-    private volatile long dropped;
+    private final AtomicLong dropped = new AtomicLong();
     private int droppedInARow;
 
     Drawer(ClipPictures pictures, Clock clock, Handing runs) {
@@ -59,7 +60,7 @@ final class Drawer {
     }
 
     long dropped() {
-        return dropped;
+        return dropped.get();
     }
 
     Optional<String> trouble() {
@@ -107,7 +108,7 @@ final class Drawer {
             }
             double playedS = run.playedS(pictures.timeS(), lap);
             if (clock.playedS() - playedS > LATE_S && droppedInARow < PASSED_OVER) {
-                dropped++;
+                dropped.incrementAndGet();
                 droppedInARow++;
             } else {
                 droppedInARow = 0;

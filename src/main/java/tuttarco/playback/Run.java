@@ -79,8 +79,9 @@ final class Run {
 
     /** What comes due next, without taking it; waits a moment for it if there is nothing yet. */
     synchronized Optional<Due> next() throws InterruptedException {
-        if (due.isEmpty() && !over) {
-            wait((long) (Clock.MOMENT_S * 1000));
+        long untilNs = System.nanoTime() + (long) (Clock.MOMENT_S * 1e9);
+        while (due.isEmpty() && !over && System.nanoTime() < untilNs) {
+            wait(1);
         }
         return Optional.ofNullable(due.peek());
     }

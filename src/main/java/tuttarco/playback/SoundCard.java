@@ -28,7 +28,7 @@ final class SoundCard implements SoundOut {
                 new AudioFormat(ClipSound.SAMPLES_PER_S, BYTES * Byte.SIZE, ClipSound.CHANNELS, true, false);
         try {
             SourceDataLine line = AudioSystem.getSourceDataLine(format);
-            line.open(format, (int) (WAITING_S * ClipSound.SAMPLES_PER_S) * format.getFrameSize());
+            line.open(format, (int) (WAITING_S * ClipSound.SAMPLES_PER_S * format.getFrameSize()));
             return Optional.of(new SoundCard(line));
         } catch (LineUnavailableException | IllegalArgumentException e) {
             // told to the user by the player's note: there is none, or it is in use

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tuttarco.chart.BowTravel;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
 import tuttarco.compare.Evenness;
@@ -48,6 +49,14 @@ public record AnalysedTake(
     /** What the section is first compared with: the marking, or the leader where nothing is marked. */
     public Against reference() {
         return part.isPresent() ? Against.MARKING : Against.LEADER;
+    }
+
+    /** How a player's bow hand travelled, stretch by stretch; empty if nobody of this label was followed. */
+    public Optional<List<List<BowTravel.Point>>> travel(String label) {
+        return tracks.stream()
+                .filter(t -> t.player().label().equals(label))
+                .findFirst()
+                .map(BowTravel::of);
     }
 
     /** When it was played: as the take says, or else the day the clip was made where that was. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import tuttarco.beats.BeatMap;
 import tuttarco.chart.Cell;
 import tuttarco.chart.CellRow;
+import tuttarco.compare.CompareSettings;
 import tuttarco.report.AnalysedTake;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
@@ -12,7 +13,8 @@ import tuttarco.strokes.Stroke;
 
 /**
  * What is shown of each player at any time: the way the bow goes then, and how the beat it falls in was judged. So the sign
- * turns with the bow, also within a beat, and the agreement is the same as in the section by beat.
+ * turns with the bow, also within a beat, and the agreement is the same as in the section by beat. A change that comes a little
+ * after the beat, as little as passes for together, is shown with the beat.
  */
 public final class AtTime {
     private final BeatMap beats;
@@ -44,11 +46,18 @@ public final class AtTime {
         return lines.stream().map(line -> shown(line, beat, timeS)).toList();
     }
 
-    private static Shown shown(Line line, Optional<Integer> beat, double timeS) {
-        Optional<Stroke> stroke = line.reading().at(timeS);
+    private Shown shown(Line line, Optional<Integer> beat, double timeS) {
+        Optional<Stroke> stroke = line.reading().at(timeS).map(s -> turning(line, s, beat, timeS));
         Optional<Cell> judged = beat.map(line.cells()::get);
         Cell cell = stroke.map(s -> cell(s, judged)).orElse(new Cell(Cell.State.UNSEEN, Optional.empty()));
         return new Shown(line.player(), cell);
+    }
+
+    /** The stroke that is taken for the beat's: where a stroke from before the beat ends within the tolerance, the next. */
+    private Stroke turning(Line line, Stroke stroke, Optional<Integer> beat, double timeS) {
+        double startS = beat.map(b -> beats.beats().get(b).timeS()).orElse(timeS);
+        boolean ends = stroke.startS() < startS && stroke.endS() - startS <= CompareSettings.DEFAULT.toleranceS();
+        return beat.isPresent() && ends ? line.reading().at(stroke.endS()).orElse(stroke) : stroke;
     }
 
     private static Cell cell(Stroke stroke, Optional<Cell> judged) {

@@ -11,6 +11,7 @@ import tuttarco.chart.Spots;
 import tuttarco.report.AnalysedTake;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Bow;
+import tuttarco.strokes.Bows;
 import tuttarco.strokes.Stroke;
 
 /**
@@ -34,22 +35,20 @@ public record BowLine(
 
     /** The line of a player, empty if nobody of this name was read. */
     public static Optional<BowLine> of(AnalysedTake take, String label) {
-        return take.tracks().stream()
-                .filter(t -> t.player().label().equals(label))
-                .findFirst()
-                .map(track -> of(take, track.player(), BowTravel.of(track)));
+        return take.travel(label)
+                .flatMap(curve -> take.bows().stream()
+                        .filter(b -> b.player().label().equals(label))
+                        .findFirst()
+                        .map(bows -> of(take, bows, curve)));
     }
 
-    private static BowLine of(AnalysedTake take, Player player, List<List<BowTravel.Point>> curve) {
+    private static BowLine of(AnalysedTake take, Bows bows, List<List<BowTravel.Point>> curve) {
         BeatMap beats = take.comparison().beats();
+        Player player = bows.player();
         return new BowLine(
                 player,
                 curve,
-                take.bows().stream()
-                        .filter(b -> b.player().equals(player))
-                        .findFirst()
-                        .orElseThrow()
-                        .bows(),
+                bows.bows(),
                 Spots.of(player, take.comparison().divergences(), take.reference()).stream()
                         .map(d -> new Stretch(d.first().timeS(), beats.endS(d.lastIndex())))
                         .toList(),

@@ -2,6 +2,7 @@ package tuttarco.review;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -64,7 +65,7 @@ public final class Correcting implements AutoCloseable {
     }
 
     public Correcting(Session session, Analysis analysis) {
-        this(session, analysis::judged, Clock.systemDefaultZone());
+        this(session, analysis::judged, Clock.system(ZoneId.systemDefault()));
     }
 
     /**
@@ -218,7 +219,8 @@ public final class Correcting implements AutoCloseable {
         load();
     }
 
-    /** Whether it is this very reading that is corrected now. */
+    /** Whether it is this very reading that is corrected now: to compare what two hold would take long, and they may hold the same. */
+    @SuppressWarnings("ReferenceEquality")
     private boolean current(Uncorrected read) {
         return uncorrected.isPresent() && uncorrected.get() == read;
     }

@@ -144,7 +144,8 @@ final class DecodedStream implements AutoCloseable {
 
     /** Presentation time of what was decoded last, seconds from the clip's start. */
     double timeS() {
-        return 1_000_000L * frame.best_effort_timestamp() * tick.num() / tick.den() / 1e6 - originS;
+        long us = 1_000_000L * frame.best_effort_timestamp() * tick.num() / tick.den();
+        return us / 1e6 - originS;
     }
 
     /** Goes to a place from which it can be decoded, no later than the time as far as the file tells. */

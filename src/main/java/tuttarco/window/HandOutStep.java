@@ -68,7 +68,7 @@ final class HandOutStep implements Step {
     }
 
     private JComponent work() {
-        JPanel work = new JPanel(new MigLayout(
+        JPanel work = new Tall(new MigLayout(
                 "insets 24 32 24 32, fillx, wrap 1, hidemode 3",
                 "[grow, fill]",
                 "[]16[]4[]16[]4[][]16[]4[][]16[][]16[][][]"));
@@ -86,7 +86,7 @@ final class HandOutStep implements Step {
         choose.setName("hand-out-choose");
         choose.setMnemonic('C');
         choose.addActionListener(e -> choose());
-        work.add(folder, "split 2, growx, wmax 720");
+        work.add(folder, "split 2, w 200:640:640");
         work.add(choose, "grow 0");
         JLabel what = new JLabel("What to write");
         what.setFont(Type.strong());
@@ -98,7 +98,7 @@ final class HandOutStep implements Step {
         work.add(whose);
         JScrollPane all = new JScrollPane(players);
         all.setBorder(null);
-        work.add(all, "hmax 160");
+        work.add(all, "wmin 0, hmax 160");
         noPart.setName("hand-out-no-part");
         work.add(noPart);
         work.add(byDesk, "grow 0");
@@ -122,7 +122,6 @@ final class HandOutStep implements Step {
         work.add(open, "grow 0");
         JScrollPane pane = new JScrollPane(work);
         pane.setBorder(null);
-        pane.getVerticalScrollBar().setUnitIncrement(24);
         return pane;
     }
 

@@ -37,6 +37,12 @@ final class ReviewStep implements Step {
     /** How long a picture is seen where the clip doesn't say, seconds: at 25 a second. */
     private static final double USUAL_PICTURE_S = 0.04;
 
+    /** Sides of the split window at least, pixels before scaling; all together fit the least window. */
+    private static final int LEAST_WIDTH_PX = 240;
+
+    private static final int LEAST_PX = 96;
+    private static final int LEAST_BELOW_PX = 180;
+
     private static final String FIRST = "first";
     private static final String WORK = "work";
 
@@ -111,12 +117,13 @@ final class ReviewStep implements Step {
         lists.setName("review-lists");
         lists.addTab("Rehearse", scrolled(spots));
         lists.addTab("Set by hand", scrolled(history));
-        JSplitPane beside = split(JSplitPane.VERTICAL_SPLIT, section.scrolled(), lists, 0.6, "review-split-lists");
-        JSplitPane above = split(JSplitPane.HORIZONTAL_SPLIT, seen, beside, 0.55, "review-split-section");
+        JSplitPane beside =
+                split(JSplitPane.VERTICAL_SPLIT, section.scrolled(), lists, LEAST_PX, 0.6, "review-split-lists");
+        JSplitPane above = split(JSplitPane.HORIZONTAL_SPLIT, seen, beside, LEAST_PX, 0.55, "review-split-section");
         JPanel below = new JPanel(new BorderLayout());
         below.add(new HandBar(view, reviewing, byHand, correcting), BorderLayout.NORTH);
         below.add(new BowCurve(reviewing, byHand), BorderLayout.CENTER);
-        return split(JSplitPane.VERTICAL_SPLIT, above, below, 0.72, "review-split-bow");
+        return split(JSplitPane.VERTICAL_SPLIT, above, below, LEAST_BELOW_PX, 0.72, "review-split-bow");
     }
 
     private static JScrollPane scrolled(JComponent list) {
@@ -125,18 +132,22 @@ final class ReviewStep implements Step {
         return pane;
     }
 
-    private static JSplitPane split(int way, JComponent one, JComponent other, double share, String name) {
+    /** @param leastPx height of the second side at least */
+    private static JSplitPane split(int way, JComponent one, JComponent other, int leastPx, double share, String name) {
         JSplitPane split = new JSplitPane(way, true, one, other);
         split.setName(name);
         split.setResizeWeight(share);
         split.setBorder(null);
         // what both would like is left aside, so that all the room is shared by the weight
-        for (JComponent side : List.of(one, other)) {
-            Dimension least = new Dimension(UIScale.scale(200), UIScale.scale(96));
-            side.setMinimumSize(least);
-            side.setPreferredSize(least);
-        }
+        least(one, LEAST_PX);
+        least(other, leastPx);
         return split;
+    }
+
+    private static void least(JComponent side, int heightPx) {
+        Dimension least = new Dimension(UIScale.scale(LEAST_WIDTH_PX), UIScale.scale(heightPx));
+        side.setMinimumSize(least);
+        side.setPreferredSize(least);
     }
 
     private void goToSpot() {

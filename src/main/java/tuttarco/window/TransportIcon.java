@@ -14,19 +14,19 @@ import javax.swing.Icon;
 import javax.swing.UIManager;
 
 /** Signs of the transport, drawn in the colour of the words around them. The loop's are a part's repeat bar lines. */
-enum TransportIcon implements Icon {
-    PLAY(triangle(4, 14)),
-    PAUSE(upright(3.5, 6.5), upright(9.5, 12.5)),
-    BACK(upright(11.5, 13.5), triangle(9.5, 2.5)),
-    ON(upright(2.5, 4.5), triangle(6.5, 13.5)),
-    LOOP(repeat(0, 1), repeat(16, -1));
+final class TransportIcon implements Icon {
+    static final TransportIcon PLAY = new TransportIcon(triangle(4, 14));
+    static final TransportIcon PAUSE = new TransportIcon(upright(3.5, 6.5), upright(9.5, 12.5));
+    static final TransportIcon BACK = new TransportIcon(upright(11.5, 13.5), triangle(9.5, 2.5));
+    static final TransportIcon ON = new TransportIcon(upright(2.5, 4.5), triangle(6.5, 13.5));
+    static final TransportIcon LOOP = new TransportIcon(repeat(0, 1), repeat(16, -1));
 
     /** Side of the square a sign is drawn in, before scaling; pixels. */
     private static final int SIDE = 16;
 
     private final Path2D path = new Path2D.Double();
 
-    TransportIcon(Shape... shapes) {
+    private TransportIcon(Shape... shapes) {
         for (Shape shape : shapes) {
             path.append(shape, false);
         }

@@ -7,13 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -24,6 +28,7 @@ import tuttarco.corrections.Correction;
 import tuttarco.corrections.CorrectionLog;
 import tuttarco.corrections.LogEntry;
 import tuttarco.files.Sha256;
+import tuttarco.report.ResultsJson;
 import tuttarco.strokes.StrokeKind;
 
 /**
@@ -87,8 +92,18 @@ class CorrectedTakeTest {
                 .toList();
     }
 
+    /** The results, which are as their schema says. */
     private static JsonNode results(Path out) throws IOException {
-        return new ObjectMapper().readTree(out.resolve("results.json").toFile());
+        JsonNode results =
+                new ObjectMapper().readTree(out.resolve("results.json").toFile());
+        try (InputStream schema = ResultsJson.class.getResourceAsStream("results.schema.json")) {
+            assertEquals(
+                    Set.of(),
+                    JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                            .getSchema(schema)
+                            .validate(results));
+        }
+        return results;
     }
 
     private static Stream<JsonNode> all(JsonNode list) {
@@ -171,7 +186,10 @@ class CorrectedTakeTest {
     @Test
     void aMovedBeatCountsWhereverTheBeatsAreAsked() throws Exception {
         correct(new Correction.BeatMoved("2", 2, 2, 2.25));
+        correct(new Correction.ChangeMoved("Ida", 1, 1.2));
         Path out = analysed();
+        assertEquals(2, results(out).get("corrections").size());
+        assertTrue(Files.readString(out.resolve("results.json")).contains("\"start_by_hand\" : true"));
         List<String> times = lines(out.resolve("beats.csv"), "Jon").stream()
                 .map(line -> line.split(",", -1)[3])
                 .toList();

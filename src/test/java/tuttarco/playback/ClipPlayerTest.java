@@ -12,7 +12,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,7 +30,9 @@ class ClipPlayerTest {
     private static final double PER_S = 30;
 
     /** A tone for 50 ms at each whole and half second. */
-    private static final DoubleUnaryOperator BEEPS = t -> t % 0.5 < 0.05 ? 0.5 * Math.sin(2 * Math.PI * 880 * t) : 0;
+    private static double beeps(double timeS) {
+        return timeS % 0.5 < 0.05 ? 0.5 * Math.sin(2 * Math.PI * 880 * timeS) : 0;
+    }
 
     @TempDir
     Path folder;
@@ -40,7 +41,7 @@ class ClipPlayerTest {
     private final SeenPictures seen = new SeenPictures(out);
 
     private Path clip(List<Double> timesS) throws Exception {
-        return NumberedClip.write(folder.resolve("clip.mp4"), timesS, Optional.of(BEEPS), PICTURES / PER_S);
+        return NumberedClip.write(folder.resolve("clip.mp4"), timesS, Optional.of(ClipPlayerTest::beeps), PICTURES / PER_S);
     }
 
     private Path clip() throws Exception {
@@ -231,7 +232,11 @@ class ClipPlayerTest {
             expected.addAll(List.of(30, 31));
             assertEquals(
                     expected,
-                    all.stream().skip(first).map(SeenPictures.Seen::number).toList());
+                    all.stream()
+                            .skip(first)
+                            .limit(expected.size())
+                            .map(SeenPictures.Seen::number)
+                            .toList());
             for (int i = first; i < all.size(); i++) {
                 int place = i - first;
                 int lap = place < 47 ? 0 : 1 + (place - 47) / 33;
@@ -292,6 +297,28 @@ class ClipPlayerTest {
             assertEquals(last.timeS(), last.playedS(), APART_S);
             for (int i = 2; i < all.size(); i++) {
                 assertTrue(all.get(i).number() > all.get(i - 1).number());
+            }
+        }
+    }
+
+    @Test
+    void picturesThatAreLostBeginAnewWithTheSound() throws Exception {
+        try (ClipPlayer player = ClipPlayer.open(clip(), seen, out)) {
+            player.play();
+            seen.awaitLast(picture -> picture.number() >= 20);
+            out.leap(1.5);
+            awaitPlayedOut(player);
+            List<SeenPictures.Seen> all = seen.all();
+            SeenPictures.Seen anew = all.stream()
+                    .skip(20)
+                    .filter(picture -> picture.playedS() == 0)
+                    .findFirst()
+                    .orElseThrow();
+            assertTrue(anew.number() >= 20 + 1.5 * PER_S, anew.toString());
+            List<SeenPictures.Seen> then = all.subList(all.indexOf(anew), all.size());
+            assertEquals(PICTURES - anew.number(), then.size());
+            for (SeenPictures.Seen picture : then) {
+                assertEquals(picture.timeS() - anew.timeS(), picture.playedS(), APART_S);
             }
         }
     }

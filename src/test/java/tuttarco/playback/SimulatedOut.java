@@ -52,7 +52,7 @@ final class SimulatedOut implements SoundOut {
         notifyAll();
     }
 
-    /** So much more passes at once the next time somebody waits, as when a machine is too busy. */
+    /** So much more passes at once the next time somebody waits, unheard, as when a machine is too busy. */
     synchronized void leap(double seconds) {
         leapTo = played + (int) (seconds * ClipSound.SAMPLES_PER_S);
     }
@@ -60,9 +60,10 @@ final class SimulatedOut implements SoundOut {
     @Override
     public synchronized void await(double playedS) throws InterruptedException {
         int until = Math.max(leapTo, (int) Math.floor(playedS * ClipSound.SAMPLES_PER_S) + 1);
-        if (running && played < until && written == played) {
+        while (running && played < until && written == played) {
             wait(10);
         }
+        written = Math.max(written, leapTo);
         if (running) {
             played = Math.max(played, Math.min(written, until));
         }

@@ -63,6 +63,18 @@ class AtTimeTest {
         assertEquals(new Cell(State.WITH, Optional.of(BowDirection.UP)), cell(quick, "Desk 1 outside", 1.4));
     }
 
+    /** Within a tenth of a second a change passes as together; later it is seen late. */
+    @Test
+    void aChangeALittleAfterTheBeatIsShownWithIt() {
+        AnalysedTake late = bowing(List.of(
+                new Stroke(0, 1.09, StrokeKind.UP, 0.9),
+                new Stroke(1.09, 1.62, StrokeKind.DOWN, 0.9),
+                new Stroke(1.62, 2, StrokeKind.UP, 0.9)));
+        assertEquals(new Cell(State.WITH, Optional.of(BowDirection.DOWN)), cell(late, "Desk 1 outside", 1));
+        assertEquals(new Cell(State.WITH, Optional.of(BowDirection.DOWN)), cell(late, "Desk 1 outside", 1.55));
+        assertEquals(new Cell(State.WITH, Optional.of(BowDirection.UP)), cell(late, "Desk 1 outside", 1.65));
+    }
+
     @Test
     void whatWasSetByHandSaysSo() {
         AnalysedTake set = bowing(List.of(

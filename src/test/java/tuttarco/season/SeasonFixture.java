@@ -143,7 +143,8 @@ public final class SeasonFixture {
                 1,
                 Place.OUTSIDE,
                 true,
-                List.of(StrokeKind.values()),
+                // the others go down
+                List.of(StrokeKind.values()).subList(1, 7),
                 Collections.nCopies(6, Verdict.REST),
                 Collections.nCopies(6, Verdict.REST),
                 List.of(),

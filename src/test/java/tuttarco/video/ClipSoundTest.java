@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,17 +15,17 @@ class ClipSoundTest {
     private static final double TONE_HZ = 440;
 
     /** A tone that begins every half second and dies away, so that a place in it is known. */
-    private static final DoubleUnaryOperator PLUCKED = t -> {
-        double sinceS = t % 0.5;
+    private static double plucked(double timeS) {
+        double sinceS = timeS % 0.5;
         return 0.6 * Math.exp(-8 * sinceS) * Math.sin(2 * Math.PI * TONE_HZ * sinceS);
-    };
+    }
 
     @TempDir
     Path folder;
 
     private ClipSound sound(double soundS) throws Exception {
         Path file = NumberedClip.write(
-                folder.resolve("sound.mp4"), NumberedClip.evenly(120, 30), Optional.of(PLUCKED), soundS);
+                folder.resolve("sound.mp4"), NumberedClip.evenly(120, 30), Optional.of(ClipSoundTest::plucked), soundS);
         try (Clip clip = Clip.open(file)) {
             return ClipSound.open(clip.facts()).orElseThrow();
         }
@@ -47,7 +46,7 @@ class ClipSoundTest {
             double sum = 0;
             for (int i = 0; i < samples; i++) {
                 sum += heard[i * ClipSound.CHANNELS]
-                        * PLUCKED.applyAsDouble(fromS + (double) (i - lag) / ClipSound.SAMPLES_PER_S);
+                        * plucked(fromS + (double) (i - lag) / ClipSound.SAMPLES_PER_S);
             }
             if (sum > highest) {
                 highest = sum;
@@ -64,7 +63,7 @@ class ClipSoundTest {
             float[] start = read(sound, 24_000);
             int atStart = lag(start, 0, 100);
             for (int i = 0; i < 20; i++) {
-                long at = 10_000 + random.nextInt(150_000);
+                long at = 10_000L + random.nextInt(150_000);
                 sound.seek(at);
                 assertEquals(at, sound.at());
                 float[] heard = read(sound, 24_000);

@@ -22,7 +22,7 @@ import tuttarco.report.Fixtures;
 /** With, against and unsure differ in shape for those who don't see all colours; the section is made by hand. */
 class ColourVisionWindowTest extends WindowTest {
     /** Darker or lighter than the ground by this ratio of contrast counts as drawn; the shade of a down-bow does not. */
-    private static final double DRAWN = 1.35;
+    private static final double DRAWN = 1.5;
 
     /** Cells of the players' rows: desk 1 outside and desk 3 inside on bar 3 beat 1, desk 2 outside on bar 8 beat 1. */
     private static final Point WITH = new Point(8, 1);
@@ -41,7 +41,7 @@ class ColourVisionWindowTest extends WindowTest {
         ReadSample.until(
                 "there is something to rehearse",
                 () -> window().list("review-spots").target().getModel().getSize() > 0);
-        Path file = picture("colour-vision", theme, new Dimension(1900, 900));
+        Path file = picture("colour-vision", theme, new Dimension(1900, 1300));
         BufferedImage picture = ImageIO.read(file.toFile());
         Point corner = GuiActionRunner.execute(() -> SwingUtilities.convertPoint(
                 robot().finder().findByName("review-section", SectionView.class),
@@ -61,7 +61,7 @@ class ColourVisionWindowTest extends WindowTest {
             assertTrue(with.filled() > 0.03 && with.filled() < 0.4, all);
             assertTrue(against.filled() > 0.6, all);
             assertTrue(with.edge() < 0.1, all);
-            assertTrue(unsure.edge() > 0.25 && unsure.edge() < 0.9, all);
+            assertTrue(unsure.edge() > 0.2 && unsure.edge() < 0.9, all);
             assertTrue(unsure.filled() > 0.01 && unsure.filled() < 0.4, all);
         }
     }
@@ -83,7 +83,7 @@ class ColourVisionWindowTest extends WindowTest {
                 if (in >= 4) {
                     inner++;
                     filled += drawn ? 1 : 0;
-                } else if (in == 2) {
+                } else if (in == 1) {
                     edge++;
                     drawnEdge += drawn ? 1 : 0;
                 }

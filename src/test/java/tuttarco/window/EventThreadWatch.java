@@ -3,10 +3,13 @@ package tuttarco.window;
 import java.awt.AWTEvent;
 import java.awt.EventQueue;
 import java.awt.Toolkit;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.DoubleAdder;
 
 /** Sees how long the event thread is kept by each event, and where it is when that takes too long. */
 final class EventThreadWatch implements AutoCloseable {
@@ -14,6 +17,8 @@ final class EventThreadWatch implements AutoCloseable {
     static final double LONGEST_MS = 50;
 
     private static final long LOOK_EVERY_MS = 5;
+
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
     /**
      * One event that took long.
@@ -28,6 +33,7 @@ final class EventThreadWatch implements AutoCloseable {
     private final Thread looking = new Thread(this::look, "event-thread-watch");
     private volatile boolean closed;
     private volatile double longestMs;
+    private final DoubleAdder allMs = new DoubleAdder();
 
     EventThreadWatch() {
         Toolkit.getDefaultToolkit().getSystemEventQueue().push(queue);
@@ -42,15 +48,21 @@ final class EventThreadWatch implements AutoCloseable {
         }
     }
 
-    /** The longest that one event took since it was last forgotten, milliseconds. */
+    /** The most processor time that one event took since it was last forgotten, milliseconds: other work does not count. */
     double longestMs() {
         return longestMs;
+    }
+
+    /** Processor time of all events since it was last forgotten, milliseconds. */
+    double allMs() {
+        return allMs.sum();
     }
 
     /** Begins anew. */
     void forget() {
         kept.clear();
         longestMs = 0;
+        allMs.reset();
     }
 
     private void look() {
@@ -80,12 +92,15 @@ final class EventThreadWatch implements AutoCloseable {
             thread = Optional.of(Thread.currentThread());
             where = Optional.empty();
             beganNs = System.nanoTime();
+            long ownNs = THREADS.getCurrentThreadCpuTime();
             try {
                 super.dispatchEvent(event);
             } finally {
                 double ms = (System.nanoTime() - beganNs) / 1e6;
                 beganNs = 0;
-                longestMs = Math.max(longestMs, ms);
+                double ownMs = (THREADS.getCurrentThreadCpuTime() - ownNs) / 1e6;
+                longestMs = Math.max(longestMs, ownMs);
+                allMs.add(ownMs);
                 if (ms > LONGEST_MS) {
                     kept.add(new Kept(ms, event.toString(), where.orElse("not seen")));
                 }

@@ -110,8 +110,10 @@ abstract class WindowTest {
     static Path picture(FrameFixture taken, String name, Theme theme, Dimension size) {
         BufferedImage picture = GuiActionRunner.execute(() -> {
             JFrame frame = (JFrame) taken.target();
-            theme.apply();
+            // sized first: sides that are dressed anew in the same moment don't share the new room
             frame.setSize(size);
+            frame.validate();
+            theme.apply();
             frame.validate();
             JRootPane inside = frame.getRootPane();
             BufferedImage drawn = new BufferedImage(inside.getWidth(), inside.getHeight(), BufferedImage.TYPE_INT_RGB);
