@@ -28,7 +28,7 @@ public enum Theme {
     /** Dresses all windows, those that are open too. On the event thread. */
     public void apply() {
         FlatLaf.setGlobalExtraDefaults(defaults());
-        UIManager.put("defaultFont", Type.body());
+        UIManager.put("defaultFont", Labels.scaled(Type.body()));
         if (this == PAPER) {
             FlatLightLaf.setup();
         } else {
