@@ -3,10 +3,12 @@ package tuttarco.window;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javax.swing.UIManager;
+import javax.swing.plaf.FontUIResource;
 import tuttarco.chart.Palette;
 import tuttarco.chart.Type;
 
@@ -28,7 +30,7 @@ public enum Theme {
     /** Dresses all windows, those that are open too. On the event thread. */
     public void apply() {
         FlatLaf.setGlobalExtraDefaults(defaults());
-        UIManager.put("defaultFont", Labels.scaled(Type.body()));
+        UIManager.put("defaultFont", UIScale.applyCustomScaleFactor(new FontUIResource(Type.body())));
         if (this == PAPER) {
             FlatLightLaf.setup();
         } else {
