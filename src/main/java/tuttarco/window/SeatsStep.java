@@ -109,7 +109,7 @@ final class SeatsStep implements Step {
         });
         clock.setName("seats-clock");
         left.add(picture, "span, grow, push, wmin 0, hmin 0");
-        left.add(time, "growx, pushx, wmin 0");
+        left.add(time, "span, split 2, growx, pushx, wmin 0");
         left.add(clock);
         return left;
     }
