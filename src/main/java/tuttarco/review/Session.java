@@ -98,12 +98,14 @@ public final class Session {
         }
     }
 
+    /** What went well takes no other sentence's place: it is shown beside. */
     private void saved(Saving outcome) {
+        boolean told = saving instanceof Saving.Saved;
         saving = outcome;
-        if (outcome instanceof Saving.Saved) {
-            say(outcome.sentence());
-        } else {
+        if (!(outcome instanceof Saving.Saved)) {
             trouble(outcome.sentence());
+        } else if (!told) {
+            say(outcome.sentence());
         }
         onSaving.tell();
     }

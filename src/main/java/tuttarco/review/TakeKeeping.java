@@ -24,12 +24,11 @@ public final class TakeKeeping implements Keeping {
     @Override
     public synchronized String keep(Draft draft) throws OutputException, ChangedElsewhereException {
         Optional<Take> take = draft.take();
-        String name = InputBytes.name(draft.file());
         if (take.isEmpty()) {
-            return "Nobody sits in the picture, so " + name + " is saved when somebody does.";
+            return "Not saved yet, for nobody sits in the picture.";
         }
         file(draft).write(take.get());
-        return "Saved in " + name + ".";
+        return "Saved in " + InputBytes.name(draft.file()) + ".";
     }
 
     private TakeOnDisk file(Draft draft) throws OutputException {

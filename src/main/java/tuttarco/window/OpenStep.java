@@ -1,6 +1,5 @@
 package tuttarco.window;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.CardLayout;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
@@ -106,8 +105,7 @@ final class OpenStep implements Step {
     }
 
     private JPanel note() {
-        JPanel note =
-                new JPanel(new MigLayout("insets 32, wrap 1, gapy 12", "[grow, fill, " + wide(640) + "]push", ""));
+        JPanel note = new JPanel(new MigLayout("insets 32, wrap 1, gapy 12", "[grow, fill, 640!]push", ""));
         JTextArea words = Labels.text("open-note", BEFORE_FILMING);
         words.setFocusable(true);
         words.getAccessibleContext().setAccessibleName("Before you film");
@@ -194,11 +192,6 @@ final class OpenStep implements Step {
                 done.run();
             }
         });
-    }
-
-    /** A length for the layout that grows with the screen's scale. */
-    private static String wide(int px) {
-        return UIScale.scale(px) + "!";
     }
 
     private void show() {

@@ -1,6 +1,5 @@
 package tuttarco.window;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -33,8 +32,8 @@ final class SeatsStep implements Step {
     private static final int COARSE = 40;
 
     private final SeatsModel model;
-    private final JPanel view = new JPanel(new MigLayout(
-            "insets 12, fill, gap 12", "[grow, fill][" + UIScale.scale(400) + "!, fill]", "[grow, fill]"));
+    private final JPanel view =
+            new JPanel(new MigLayout("insets 12, fill, gap 12", "[grow, fill][400!, fill]", "[grow, fill]"));
     private final SeatsView picture;
     private final SeatsTable table;
     private final JSlider time = new JSlider();
@@ -110,7 +109,7 @@ final class SeatsStep implements Step {
         });
         clock.setName("seats-clock");
         left.add(picture, "span, grow, push, wmin 0, hmin 0");
-        left.add(time, "growx, pushx, wmin 0");
+        left.add(time, "span, split 2, growx, pushx, wmin 0");
         left.add(clock);
         return left;
     }
@@ -120,7 +119,7 @@ final class SeatsStep implements Step {
         right.add(Labels.heading("Who sits where"));
         right.add(finding(), "wmin 0");
         right.add(troubles, "wmin 0");
-        right.add(table.view(), "grow, push, hmin " + UIScale.scale(90));
+        right.add(table.view(), "grow, push, hmin 90");
         right.add(buttons(), "wmin 0");
         right.add(new SeatForm(model).view(), "wmin 0");
         return right;

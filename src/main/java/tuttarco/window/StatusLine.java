@@ -4,6 +4,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import tuttarco.review.Message;
+import tuttarco.review.Saving;
 import tuttarco.review.Session;
 
 /** What the user is told, at the foot of the window. */
@@ -11,12 +12,22 @@ final class StatusLine extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final JLabel sentence = new JLabel(" ");
+    private final JLabel saved = new JLabel();
 
     StatusLine(Session session) {
-        super(new MigLayout("insets 6 16 8 16, fillx", "[grow]", ""));
+        super(new MigLayout("insets 6 16 8 16, fillx", "[grow]16[]", ""));
         sentence.setName("message");
+        saved.setName("saved");
         add(sentence, "growx, wmin 0");
+        add(saved);
         session.onMessage().add(() -> show(session.message()));
+        session.onSaving().add(() -> show(session.saving()));
+    }
+
+    /** What is not saved is told above. */
+    private void show(Saving saving) {
+        saved.putClientProperty("html.disable", true);
+        saved.setText(saving instanceof Saving.Saved ? saving.sentence() : "");
     }
 
     /** Trouble is told by a word, so that nobody needs its colour. */

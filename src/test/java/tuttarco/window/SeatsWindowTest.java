@@ -25,6 +25,7 @@ import tuttarco.review.Draft;
 import tuttarco.review.Saving;
 import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
+import tuttarco.take.Take;
 import tuttarco.take.TakeFile;
 
 /** Setting up a section in the window, by mouse and by key. */
@@ -195,6 +196,20 @@ class SeatsWindowTest extends WindowTest {
     }
 
     @Test
+    void aTakeIsShownAsItWasSetUp() throws Exception {
+        Take sample = TakeFile.read(Path.of("sample-clips", "unified.take.json"));
+        GuiActionRunner.execute(() -> session().open(Draft.of(sample)));
+        window().toggleButton("step-seats").click();
+        until("a still is seen", () -> picture().scale() != 1.0);
+        robot().click(picture(), middle(sample.players().get(3).seat()));
+        window().table("seats-table").requireSelectedRows(3);
+        for (Theme theme : Theme.values()) {
+            picture("seats", theme, SMALL);
+            picture("seats", theme, LARGE);
+        }
+    }
+
+    @Test
     void theSamplesPlayersAreFoundAndSetUp() throws Exception {
         PackedModel.orSkip();
         Path video = folder.resolve("unified.mp4");
@@ -209,15 +224,6 @@ class SeatsWindowTest extends WindowTest {
         SeatBox before = players().get(3).seat();
         robot().click(picture(), middle(before));
         window().table("seats-table").requireSelectedRows(3);
-        for (Theme theme : Theme.values()) {
-            picture("seats", theme, SMALL);
-            picture("seats", theme, LARGE);
-        }
-        GuiActionRunner.execute(() -> {
-            Theme.PAPER.apply();
-            window().target().setSize(SMALL);
-        });
-        robot().waitForIdle();
         GuiActionRunner.execute(() -> picture().requestFocusInWindow());
         robot().waitForIdle();
         key(KeyEvent.VK_RIGHT);
