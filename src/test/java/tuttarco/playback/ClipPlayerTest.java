@@ -41,7 +41,8 @@ class ClipPlayerTest {
     private final SeenPictures seen = new SeenPictures(out);
 
     private Path clip(List<Double> timesS) throws Exception {
-        return NumberedClip.write(folder.resolve("clip.mp4"), timesS, Optional.of(ClipPlayerTest::beeps), PICTURES / PER_S);
+        return NumberedClip.write(
+                folder.resolve("clip.mp4"), timesS, Optional.of(ClipPlayerTest::beeps), PICTURES / PER_S);
     }
 
     private Path clip() throws Exception {

@@ -45,8 +45,7 @@ class ClipSoundTest {
         for (int lag = -most; lag <= most; lag++) {
             double sum = 0;
             for (int i = 0; i < samples; i++) {
-                sum += heard[i * ClipSound.CHANNELS]
-                        * plucked(fromS + (double) (i - lag) / ClipSound.SAMPLES_PER_S);
+                sum += heard[i * ClipSound.CHANNELS] * plucked(fromS + (double) (i - lag) / ClipSound.SAMPLES_PER_S);
             }
             if (sum > highest) {
                 highest = sum;
