@@ -367,7 +367,7 @@ class ClipPlayerTest {
             awaitPlayedOut(player);
             assertEquals(80, seen.last().widthPx());
             player.play();
-            seen.awaitNumber(2);
+            seen.await(() -> seen.all().stream().anyMatch(picture -> picture.number() == 2));
         }
     }
 

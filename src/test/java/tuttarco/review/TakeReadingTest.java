@@ -102,7 +102,7 @@ class TakeReadingTest {
         TakeReading reading = new TakeReading(session, reader, clockNs::get);
         session.open(seated);
         reading.begin();
-        windowRuns(6);
+        windowRuns(7);
         assertEquals(Optional.empty(), ((State.Going) reading.state()).remainingS());
         windowRuns(2);
         State.Going going = assertInstanceOf(State.Going.class, reading.state());
@@ -119,7 +119,7 @@ class TakeReadingTest {
         TakeReading reading = new TakeReading(session, reader, clockNs::get);
         session.open(seated);
         reading.begin();
-        windowRuns(2);
+        windowRuns(3);
         reading.stop();
         assertInstanceOf(State.Stopping.class, reading.state());
         reading.begin();
@@ -139,7 +139,7 @@ class TakeReadingTest {
         TakeReading reading = new TakeReading(session, reader, clockNs::get);
         session.open(seated);
         reading.begin();
-        windowRunsNext();
+        windowRuns(2);
         assertEquals("take.mp4 holds no picture; give a video file.", ReadingWords.of(reading.state()));
         assertEquals("Try again", ReadingWords.next(reading.state()));
     }
