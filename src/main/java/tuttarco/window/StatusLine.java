@@ -1,8 +1,10 @@
 package tuttarco.window;
 
+import java.awt.Color;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import tuttarco.chart.Palette;
 import tuttarco.review.Message;
 import tuttarco.review.Saving;
 import tuttarco.review.Session;
@@ -11,8 +13,18 @@ import tuttarco.review.Session;
 final class StatusLine extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private final JLabel sentence = new JLabel(" ");
+    private final JLabel sentence = new JLabel(" ") {
+        private static final long serialVersionUID = 1L;
+
+        /** Asked for whenever it is painted, so that it is readable in either theme. */
+        @Override
+        public Color getForeground() {
+            Palette palette = Theme.worn().palette();
+            return trouble ? palette.accent() : palette.ink();
+        }
+    };
     private final JLabel saved = new JLabel();
+    private boolean trouble;
 
     StatusLine(Session session) {
         super(new MigLayout("insets 6 16 8 16, fillx", "[grow]16[]", ""));
@@ -32,16 +44,12 @@ final class StatusLine extends JPanel {
 
     /** Trouble is told by a word, so that nobody needs its colour. */
     private void show(Message message) {
-        boolean trouble = message.kind() == Message.Kind.TROUBLE;
+        trouble = message.kind() == Message.Kind.TROUBLE;
         String text = trouble ? "Please note: " + message.sentence() : message.sentence();
         // a text field of Swing reads what begins with <html> as a page
         sentence.putClientProperty("html.disable", true);
         sentence.setText(text.isEmpty() ? " " : text);
         sentence.setToolTipText(null);
-        sentence.setForeground(
-                trouble
-                        ? Theme.worn().palette().accent()
-                        : Theme.worn().palette().ink());
         sentence.getAccessibleContext().setAccessibleName(text);
     }
 }
