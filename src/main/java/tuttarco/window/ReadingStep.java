@@ -46,8 +46,10 @@ final class ReadingStep implements Step {
         stop.setName("reading-stop");
         stop.setMnemonic('S');
         stop.addActionListener(e -> reading.stop());
-        view.add(begin, "split 2, grow 0");
-        view.add(stop, "grow 0");
+        JPanel buttons = new JPanel(new MigLayout("insets 0"));
+        buttons.add(begin);
+        buttons.add(stop);
+        view.add(buttons);
         view.add(notes);
         reading.onState().add(this::show);
         show();
