@@ -73,10 +73,10 @@ final class HandOutStep implements Step {
                 "[grow, fill]",
                 "[]16[]4[]16[]4[][]16[]4[][]16[][]16[][][]"));
         JLabel heading = new JLabel("Hand out");
-        heading.setFont(Type.heading());
+        heading.setFont(Labels.scaled(Type.heading()));
         work.add(heading);
         JLabel where = new JLabel("To this folder");
-        where.setFont(Type.strong());
+        where.setFont(Labels.scaled(Type.strong()));
         where.setLabelFor(folder);
         where.setDisplayedMnemonic('F');
         work.add(where);
@@ -86,15 +86,17 @@ final class HandOutStep implements Step {
         choose.setName("hand-out-choose");
         choose.setMnemonic('C');
         choose.addActionListener(e -> choose());
-        work.add(folder, "split 2, w 200:640:640");
-        work.add(choose, "grow 0");
+        JPanel place = new JPanel(new MigLayout("insets 0", "[200:640:640, fill][]", ""));
+        place.add(folder);
+        place.add(choose);
+        work.add(place);
         JLabel what = new JLabel("What to write");
-        what.setFont(Type.strong());
+        what.setFont(Labels.scaled(Type.strong()));
         work.add(what);
         work.add(report, "grow 0");
         work.add(data, "grow 0");
         JLabel whose = new JLabel("The part, with the bowing as played by");
-        whose.setFont(Type.strong());
+        whose.setFont(Labels.scaled(Type.strong()));
         work.add(whose);
         JScrollPane all = new JScrollPane(players);
         all.setBorder(null);

@@ -35,7 +35,7 @@ final class ReadingStep implements Step {
         this.reading = reading;
         view.setName(key());
         JLabel heading = new JLabel("Read the bows");
-        heading.setFont(Type.heading());
+        heading.setFont(Labels.scaled(Type.heading()));
         view.add(heading);
         view.add(sentence);
         bar.setName("reading-bar");

@@ -1,8 +1,10 @@
 package tuttarco.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
@@ -58,8 +60,8 @@ public final class ReviewWindow {
         frame.getRootPane().setTransferHandler(open.dropped(() -> go(0)));
         frame.add(middle, BorderLayout.CENTER);
         frame.add(new StatusLine(session), BorderLayout.SOUTH);
-        frame.setMinimumSize(LEAST_SIZE);
-        frame.setSize(USUAL_SIZE);
+        frame.setMinimumSize(onScreen(LEAST_SIZE));
+        frame.setSize(onScreen(USUAL_SIZE));
         frame.setLocationByPlatform(true);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
@@ -100,6 +102,13 @@ public final class ReviewWindow {
                         choices,
                         choices[0])
                 == 1;
+    }
+
+    /** A size of the usual scale in the one that is set, no larger than the screen. */
+    private static Dimension onScreen(Dimension size) {
+        Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
+        return new Dimension(
+                Math.min(screen.width, UIScale.scale(size.width)), Math.min(screen.height, UIScale.scale(size.height)));
     }
 
     public void show() {

@@ -11,7 +11,6 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
-import tuttarco.chart.Type;
 
 /** The steps in a row, numbered; Control and the number goes to one. */
 final class StepRow extends JPanel {
@@ -27,7 +26,6 @@ final class StepRow extends JPanel {
             JToggleButton button =
                     new JToggleButton((i + 1) + "  " + steps.get(i).title());
             button.setName("step-" + steps.get(i).key());
-            button.setFont(Type.body());
             button.setToolTipText("Control " + (i + 1));
             button.getAccessibleContext()
                     .setAccessibleName("Step " + (i + 1) + ", " + steps.get(i).title());

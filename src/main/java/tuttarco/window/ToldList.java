@@ -68,7 +68,7 @@ final class ToldList<T> extends JList<T> {
             this.heading = heading;
             this.words = words;
             head.putClientProperty("html.disable", true);
-            head.setFont(Type.strong());
+            head.setFont(Labels.scaled(Type.strong()));
             add(head, "wmin 0");
             add(text);
         }

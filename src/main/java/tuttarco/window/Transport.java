@@ -1,6 +1,5 @@
 package tuttarco.window;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
@@ -105,7 +104,7 @@ public final class Transport extends JPanel {
         button.getAccessibleContext().setAccessibleName(what);
         button.addActionListener(e -> order(order));
         boolean sign = button.getText().isEmpty();
-        add(button, sign ? "w " + UIScale.scale(SIGN_WIDTH) + "!, h " + UIScale.scale(SIGN_HEIGHT) + "!" : "");
+        add(button, sign ? "w " + SIGN_WIDTH + "!, h " + SIGN_HEIGHT + "!" : "");
     }
 
     private void addPosition(String stepKey) {
