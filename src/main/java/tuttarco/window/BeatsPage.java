@@ -1,6 +1,5 @@
 package tuttarco.window;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.EnumMap;
@@ -117,9 +116,7 @@ final class BeatsPage extends JPanel {
 
     BeatsPage(Session session, MusicModel model, AskFile ask, Playing.Opening opening) {
         super(new MigLayout(
-                "insets 12 16 8 16, fill",
-                "[" + UIScale.scale(264) + "!, fill]" + UIScale.scale(16) + "[grow, fill]",
-                "[grow, fill]0[][][][]"));
+                "insets 12 16 8 16, fill", "[" + 264 + "!, fill]" + 16 + "[grow, fill]", "[grow, fill]0[][][][]"));
         this.session = session;
         this.model = model;
         this.ask = ask;
@@ -144,7 +141,7 @@ final class BeatsPage extends JPanel {
         undo = Controls.button("music-undo", "Undo", 'U', "Control Z", beats::undo);
         redo = Controls.button("music-redo", "Redo", 'R', "Control Y", beats::redo);
         add(controls(), "cell 0 0 1 5, grow, hmin 0");
-        add(sound, "cell 1 0, grow, wmin 0, hmin " + UIScale.scale(90));
+        add(sound, "cell 1 0, grow, wmin 0, hmin " + 90);
         add(scroll, "cell 1 1, growx");
         add(chosen, "cell 1 2, " + Controls.sentenceRoom(chosen));
         add(playing.controls(sound), "cell 1 3, growx, wmin 0");
@@ -169,7 +166,7 @@ final class BeatsPage extends JPanel {
         controls.add(hearing, across);
         controls.add(heard, across);
         controls.add(Controls.label("Beats held by hand", 'E', anchorList), across + ", gaptop 8");
-        controls.add(new JScrollPane(anchorList), "grow, push, wmin 0, hmin " + UIScale.scale(40) + ", wrap");
+        controls.add(new JScrollPane(anchorList), "grow, push, wmin 0, hmin " + 40 + ", wrap");
         controls.add(remove, "split 3");
         controls.add(undo, "");
         controls.add(redo, "");

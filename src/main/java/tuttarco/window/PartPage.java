@@ -93,8 +93,8 @@ final class PartPage extends JPanel {
     PartPage(Session session, MusicModel model, AskFile ask) {
         super(new MigLayout(
                 "insets 12 16 8 16, fill",
-                "[" + UIScale.scale(264) + "!, fill]" + UIScale.scale(16) + "[grow, fill]",
-                "[][grow 60, fill][][]" + UIScale.scale(4) + "[grow 12, fill]"));
+                "[" + 264 + "!, fill]" + 16 + "[grow, fill]",
+                "[][grow 60, fill][][]" + 4 + "[grow 12, fill]"));
         this.session = session;
         this.model = model;
         this.ask = ask;
@@ -131,7 +131,7 @@ final class PartPage extends JPanel {
         add(split, "cell 1 1, grow, wmin 0, hmin 0");
         add(told, "cell 1 2, " + Controls.sentenceRoom(told));
         add(awkwardHeading, "cell 1 3");
-        add(new JScrollPane(awkwardList), "cell 1 4, grow, hmin " + UIScale.scale(52));
+        add(new JScrollPane(awkwardList), "cell 1 4, grow, hmin " + 52);
         dressLists();
         layOutOffer();
         listen();

@@ -79,7 +79,7 @@ final class TapPage extends JPanel {
     private void layOut() {
         JPanel first = new JPanel(new MigLayout("insets 0, fillx", "[]4[]8[]8[grow, fill]", ""));
         first.add(Controls.label("Tap from bar", 'B', bar));
-        first.add(bar, "wmin " + UIScale.scale(70));
+        first.add(bar, "wmin " + 70);
         first.add(every);
         first.add(pad, "wmin 0");
         JPanel second = new JPanel(new MigLayout("insets 4 0 0 0", "[]4[]4[]4[]push[]4[]4[]", ""));

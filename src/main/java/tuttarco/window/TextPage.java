@@ -58,7 +58,7 @@ final class TextPage extends JPanel {
                 Controls.button(
                         "music-text-done", "Done", 'N', "Close the text; it is saved as you type", typing::close),
                 "growx, wrap");
-        add(new JScrollPane(text), "span, grow, hmin " + UIScale.scale(LEAST_PX) + ", wrap");
+        add(new JScrollPane(text), "span, grow, hmin " + LEAST_PX + ", wrap");
         add(trouble, Controls.sentenceRoom(trouble));
         add(there, "aligny top");
         text.getDocument().addDocumentListener(new DocumentListener() {
