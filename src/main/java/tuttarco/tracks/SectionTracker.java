@@ -182,15 +182,16 @@ public final class SectionTracker {
     }
 
     private static void await(List<Future<Void>> running) throws InterruptedException {
-        if (Thread.interrupted()) {
-            throw new InterruptedException("tracking was stopped");
-        }
         for (Future<Void> work : running) {
             try {
                 work.get();
             } catch (ExecutionException e) {
                 throw new IllegalStateException("an arm could not be followed", e.getCause());
             }
+        }
+        // work that is already done is got without a look at the interrupt
+        if (Thread.interrupted()) {
+            throw new InterruptedException("tracking was stopped");
         }
     }
 
