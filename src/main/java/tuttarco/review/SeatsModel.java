@@ -565,6 +565,11 @@ public final class SeatsModel {
         return troubles;
     }
 
+    /** For what takes a while to draw. */
+    public Background background() {
+        return session.background();
+    }
+
     public Listeners onChange() {
         return onChange;
     }

@@ -27,6 +27,7 @@ import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import tuttarco.chart.Type;
 import tuttarco.files.Plain;
+import tuttarco.review.Background;
 import tuttarco.review.SeatRoom;
 import tuttarco.review.SeatRoom.Handle;
 import tuttarco.review.Seats;
@@ -53,6 +54,8 @@ final class SeatsView extends JComponent {
     private final transient SeatsModel model;
     private transient Optional<BufferedImage> shown = Optional.empty();
     private transient Optional<BufferedImage> fitted = Optional.empty();
+    private transient Background.Going fitting = new Background.Going();
+    private Dimension fittingTo = new Dimension();
     private transient Optional<Drag> drag = Optional.empty();
 
     SeatsView(SeatsModel model) {
@@ -83,6 +86,8 @@ final class SeatsView extends JComponent {
         if (!model.still().map(SeatsModel.Still::picture).equals(shown)) {
             shown = model.still().map(SeatsModel.Still::picture);
             fitted = Optional.empty();
+            fitting.stop();
+            fittingTo = new Dimension();
         }
         getAccessibleContext().setAccessibleDescription(described());
         repaint();
@@ -192,14 +197,33 @@ final class SeatsView extends JComponent {
         if (width < 1 || height < 1) {
             return;
         }
-        if (fitted.filter(f -> f.getWidth() == width && f.getHeight() == height).isEmpty()) {
-            fitted = Optional.of(fitted(picture, width, height));
+        Optional<BufferedImage> fits = fitted.filter(f -> f.getWidth() == width && f.getHeight() == height);
+        if (fits.isEmpty()) {
+            fit(picture, new Dimension(width, height));
         }
-        g.drawImage(fitted.get(), (int) Math.round(leftPx()), (int) Math.round(topPx()), null);
+        // until it is fitted smoothly, roughly
+        g.drawImage(fits.orElse(picture), (int) Math.round(leftPx()), (int) Math.round(topPx()), width, height, null);
         g.setComposite(AlphaComposite.SrcOver.derive(VEIL));
         g.setColor(Theme.worn().palette().ground());
         g.fill(new Rectangle2D.Double(leftPx(), topPx(), width, height));
         g.setComposite(AlphaComposite.SrcOver);
+    }
+
+    /** Fits the picture behind: for a large screen it takes longer than the event thread has. */
+    private void fit(BufferedImage picture, Dimension size) {
+        if (!size.equals(fittingTo)) {
+            fittingTo = size;
+            fitting.stop();
+            fitting = model.background()
+                    .run(
+                            () -> fitted(picture, size.width, size.height),
+                            ready -> {
+                                fitted = Optional.of(ready);
+                                fittingTo = new Dimension();
+                                repaint();
+                            },
+                            why -> {});
+        }
     }
 
     private static BufferedImage fitted(BufferedImage picture, int width, int height) {
