@@ -15,6 +15,7 @@ import tuttarco.files.LineFile;
 import tuttarco.files.OutputException;
 import tuttarco.files.Plain;
 import tuttarco.files.Sha256;
+import tuttarco.files.WholeFile;
 
 /**
  * The corrections of a take: {@code NAME.corrections.jsonl} beside {@code NAME.take.json}, one line each, to which lines are
@@ -34,7 +35,7 @@ public record CorrectionLog(List<LogEntry> entries, List<String> notes, Optional
     private static final int LONGEST_LINE_BYTES = 16 << 10;
 
     /** About 80 000 corrections. */
-    private static final long MOST_BYTES = 16L << 20;
+    private static final int MOST_BYTES = 16 << 20;
 
     /** So many lines that can't be used are told of one by one (chosen). */
     private static final int MOST_NOTES = 5;
@@ -89,6 +90,19 @@ public record CorrectionLog(List<LogEntry> entries, List<String> notes, Optional
      */
     public static void append(Path takeFile, LogEntry entry) throws OutputException {
         LineFile.append(beside(takeFile), CorrectionLine.of(entry));
+    }
+
+    /**
+     * Begins the log of a take with all that another's holds; there must be none yet.
+     *
+     * @throws InputException if the other's can't be read
+     * @throws OutputException if it can't be written
+     */
+    public static void copy(Path fromTakeFile, Path toTakeFile) throws InputException, OutputException {
+        Path from = beside(fromTakeFile);
+        if (Files.exists(from)) {
+            WholeFile.write(beside(toTakeFile), InputBytes.read(from, MOST_BYTES));
+        }
     }
 
     /** What the lines come to. */

@@ -124,9 +124,17 @@ public final class Correcting implements AutoCloseable {
         });
     }
 
-    /** Looks whether another program has corrected the take. */
+    /** Looks whether another program has corrected the take, and judges anew if so. */
     public void reload() {
-        judge();
+        uncorrected.ifPresent(read -> session.background()
+                .run(
+                        () -> CorrectionLog.of(read.take().file()).entries(),
+                        logged -> {
+                            if (current(read) && !logged.equals(entries)) {
+                                judge();
+                            }
+                        },
+                        session::trouble));
     }
 
     /** What was done, the latest first: a sentence each, with when, and what was there before. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import tuttarco.analysis.Stand;
 import tuttarco.bow.Instrument;
+import tuttarco.corrections.CorrectionLog;
 import tuttarco.files.Plain;
 import tuttarco.score.PartChoice;
 import tuttarco.seats.Player;
@@ -120,10 +121,10 @@ public record Draft(
         return other.toAbsolutePath().normalize().startsWith(file.getParent());
     }
 
-    /** The same take in a file beside its own that does not exist yet: {@code NAME 2}, {@code NAME 3} and so on. */
-    Draft beside() {
+    /** The same take in a file beside its own, of which nothing exists yet: {@code NAME 2}, {@code NAME 3} and so on. */
+    Draft numbered() {
         int number = 2;
-        while (Files.exists(numbered(number))) {
+        while (Files.exists(numbered(number)) || Files.exists(CorrectionLog.beside(numbered(number)))) {
             number++;
         }
         return in(numbered(number), video, part, over, beats);

@@ -52,12 +52,7 @@ public final class HandingOut {
 
     /** Where it goes if nobody says otherwise: a folder of its own beside the take. */
     public Optional<Path> usualFolder() {
-        return session.draft().map(draft -> {
-            String name = draft.file().getFileName().toString();
-            String title =
-                    name.endsWith(Draft.ENDING) ? name.substring(0, name.length() - Draft.ENDING.length()) : name;
-            return draft.file().resolveSibling(title + " for the section");
-        });
+        return session.draft().map(draft -> draft.beside(" for the section"));
     }
 
     /** Whose bowing can be written into the part: nobody's where there is no MusicXML part. */

@@ -6,6 +6,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import tuttarco.analysis.Uncorrected;
+import tuttarco.corrections.CorrectionLog;
 import tuttarco.files.InputBytes;
 import tuttarco.files.OutputException;
 import tuttarco.report.AnalysedTake;
@@ -136,11 +137,18 @@ public final class Session {
                 this::trouble));
     }
 
-    /** Goes on with what was changed here, in a file of its own beside the take's. */
+    /** Goes on with what was changed here, in a file of its own beside the take's; the corrections go along. */
     public void keepMine() {
         draft.ifPresent(mine -> {
-            Draft own = mine.beside();
+            Draft own = mine.numbered();
             keeping.opened(own.withPlayers(List.of()));
+            background.inOrder(
+                    () -> {
+                        CorrectionLog.copy(mine.file(), own.file());
+                        return own;
+                    },
+                    taken -> {},
+                    this::trouble);
             change(own);
         });
     }

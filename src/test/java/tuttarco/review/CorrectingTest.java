@@ -196,6 +196,11 @@ class CorrectingTest {
         CorrectionLog.append(read.take().file(), back);
         correcting.reload();
         windowRunsNext();
+        windowRunsNext();
+        int judged = judgements.get();
+        correcting.reload();
+        windowRunsNext();
+        assertEquals(judged, judgements.get(), "nothing is new");
         assertEquals(List.of(set(1, StrokeKind.STILL)), inForce());
         assertEquals(3, correcting.history().size());
     }

@@ -164,6 +164,8 @@ class TakeKeepingTest {
     @Test
     void theSecondMayGoOnUnderAnotherName() throws Exception {
         Files.writeString(folder.resolve("evening 2.take.json"), "somebody's");
+        Files.writeString(folder.resolve("evening 3.corrections.jsonl"), "somebody's");
+        Files.writeString(folder.resolve("evening.corrections.jsonl"), "every line");
         Session first = opened();
         Session second = opened();
         first.change(moved(first, 1));
@@ -172,11 +174,13 @@ class TakeKeepingTest {
         saved(second);
         second.keepMine();
         saved(second);
-        Path own = folder.resolve("evening 3.take.json");
+        Path own = folder.resolve("evening 4.take.json");
         assertEquals(own, second.draft().orElseThrow().file());
         assertEquals(2, TakeFile.read(own).players().get(0).seat().xPx());
         assertEquals(1, xPxOnDisk());
         assertEquals("somebody's", Files.readString(folder.resolve("evening 2.take.json")));
+        assertEquals("every line", Files.readString(folder.resolve("evening 4.corrections.jsonl")));
+        assertEquals("somebody's", Files.readString(folder.resolve("evening 3.corrections.jsonl")));
         second.change(moved(second, 4));
         saved(second);
         assertEquals(4, TakeFile.read(own).players().get(0).seat().xPx());
