@@ -135,8 +135,8 @@ class PlaybackBenchmark {
             made.setVisible(true);
             return made;
         });
-        try (ClipPlayer player = TimedOut.open(clip, view);
-                EventThreadWatch watch = new EventThreadWatch()) {
+        EventThreadWatch watch = EventThreadWatch.get();
+        try (ClipPlayer player = TimedOut.open(clip, view)) {
             GuiActionRunner.execute(() -> {
                 view.watch(Optional.of(player));
                 view.overlay((g, timeS, pictureToView) -> signs(g, timeS, pictureToView, player));

@@ -37,7 +37,7 @@ public final class Opening {
     /**
      * @param writable whether something can be written in a folder
      */
-    Opening(Session session, Remembered remembered, Predicate<Path> writable) {
+    public Opening(Session session, Remembered remembered, Predicate<Path> writable) {
         this.session = session;
         this.remembered = remembered;
         this.writable = writable;

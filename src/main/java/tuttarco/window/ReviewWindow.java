@@ -42,11 +42,23 @@ public final class ReviewWindow {
             Correcting correcting,
             HandingOut handing,
             Runnable closed) {
+        this(session, opening, new MusicStep(session), reading, correcting, handing, closed);
+    }
+
+    /** The same with another step for part and beats. */
+    ReviewWindow(
+            Session session,
+            Opening opening,
+            MusicStep music,
+            TakeReading reading,
+            Correcting correcting,
+            HandingOut handing,
+            Runnable closed) {
         OpenStep open = new OpenStep(session, opening, () -> go(1));
         steps = List.of(
                 open,
                 new SeatsStep(new SeatsModel(session)),
-                new MusicStep(session),
+                music,
                 new ReadingStep(session, reading),
                 new ReviewStep(session, correcting),
                 new HandOutStep(session, handing));
@@ -67,13 +79,26 @@ public final class ReviewWindow {
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent e) {
-                session.whenSaved(() -> close(session.saving()));
+                session.background()
+                        .inOrder(
+                                () -> {
+                                    correcting.close();
+                                    return true;
+                                },
+                                written -> close(session.saving()),
+                                why -> close(new Saving.Failed(why)));
             }
 
             @Override
             public void windowClosed(WindowEvent e) {
                 steps.get(current).hidden();
                 closed.run();
+            }
+        });
+        frame.addWindowFocusListener(new WindowAdapter() {
+            @Override
+            public void windowGainedFocus(WindowEvent e) {
+                correcting.reload();
             }
         });
         session.onDraft()

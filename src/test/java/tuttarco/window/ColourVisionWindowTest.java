@@ -17,6 +17,7 @@ import javax.swing.SwingUtilities;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import tuttarco.report.AnalysedTake;
 import tuttarco.report.Fixtures;
 
 /** With, against and unsure differ in shape for those who don't see all colours; the section is made by hand. */
@@ -36,11 +37,10 @@ class ColourVisionWindowTest extends WindowTest {
     @ParameterizedTest
     @EnumSource(Theme.class)
     void statesDifferInShapeWhateverColoursAreSeen(Theme theme) throws Exception {
-        GuiActionRunner.execute(() -> session().analysed(Optional.of(Fixtures.unified())));
+        Optional<AnalysedTake> section = Optional.of(Fixtures.unified());
+        GuiActionRunner.execute(() -> session().analysed(section));
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_5);
-        ReadSample.until(
-                "there is something to rehearse",
-                () -> window().list("review-spots").target().getModel().getSize() > 0);
+        untilSpots();
         Path file = picture("colour-vision", theme, new Dimension(1900, 1300));
         BufferedImage picture = ImageIO.read(file.toFile());
         Point corner = GuiActionRunner.execute(() -> SwingUtilities.convertPoint(

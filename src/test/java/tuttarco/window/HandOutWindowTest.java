@@ -11,26 +11,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
 import javax.swing.text.JTextComponent;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What is handed out, and where it can't be. */
-class HandOutWindowTest extends WindowTest {
-    @TempDir
-    static Path folder;
-
-    private static ReadSample sample;
-
-    @BeforeAll
-    static void read() throws Exception {
-        sample = ReadSample.in(folder);
-    }
-
+class HandOutWindowTest extends ReadWindowTest {
     private void handOut() throws Exception {
-        sample.open(session());
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_6);
-        robot().waitForIdle();
+        openAt(KeyEvent.VK_6);
     }
 
     private void write() {
@@ -50,12 +36,7 @@ class HandOutWindowTest extends WindowTest {
 
     @Test
     void withoutAReadTakeItSaysWhatComesFirst() {
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_6);
-        assertEquals(
-                "Open a video or a take first.",
-                window().textBox("hand-out-first").text());
-        window().button("hand-out-first-go").click();
-        window().panel("open").requireVisible();
+        requireOpenFirst(KeyEvent.VK_6, "hand-out");
     }
 
     @Test

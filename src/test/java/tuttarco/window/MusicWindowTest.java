@@ -25,11 +25,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tuttarco.beats.Beat;
 import tuttarco.review.BeatsModel;
 import tuttarco.review.Draft;
 import tuttarco.review.MusicModel;
-import tuttarco.review.Playing;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.TakeFile;
 import tuttarco.video.ClipWriter;
@@ -46,51 +44,6 @@ class MusicWindowTest extends WindowTest {
     private Optional<Path> asked = Optional.empty();
     private FrameFixture own;
     private MusicStep step;
-
-    /** Plays nothing; the test says where the sound is. */
-    private static final class HeldSound implements Playing {
-        private volatile boolean playing;
-        private volatile double soundS;
-        private volatile List<Beat> ticks = List.of();
-
-        @Override
-        public void play() {
-            playing = true;
-        }
-
-        @Override
-        public void pause() {
-            playing = false;
-        }
-
-        @Override
-        public boolean playing() {
-            return playing;
-        }
-
-        @Override
-        public void seek(double timeS) {
-            soundS = timeS;
-        }
-
-        @Override
-        public double soundS() {
-            return soundS;
-        }
-
-        @Override
-        public void speed(double factor) {}
-
-        @Override
-        public void ticks(List<Beat> beats) {
-            ticks = beats;
-        }
-
-        @Override
-        public void close() {
-            playing = false;
-        }
-    }
 
     @BeforeEach
     void openStep() {
@@ -245,9 +198,9 @@ class MusicWindowTest extends WindowTest {
         own.label("music-tap-pad").click();
         until("the sound is played", () -> sound.playing());
         // ticks would lead the taps
-        assertTrue(sound.ticks.isEmpty());
+        assertTrue(sound.ticks().isEmpty());
         for (double s : new double[] {1, 2, 3, 4, 4.5, 5}) {
-            sound.soundS = s;
+            sound.at(s);
             robot().pressAndReleaseKeys(KeyEvent.VK_SPACE);
             if (s == 4.5) {
                 robot().pressAndReleaseKeys(KeyEvent.VK_BACK_SPACE);
@@ -257,7 +210,7 @@ class MusicWindowTest extends WindowTest {
         robot().pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("the sound is still", () -> !sound.playing());
         own.button("music-play").click();
-        until("the taps are heard", () -> sound.playing() && sound.ticks.size() == 5);
+        until("the taps are heard", () -> sound.playing() && sound.ticks().size() == 5);
         own.button("music-play").click();
         pictures("music-taps");
         own.button("music-taps-list").click();
@@ -321,11 +274,12 @@ class MusicWindowTest extends WindowTest {
             picture(own, name, theme, new Dimension(1340, 640));
             picture(own, name, theme, new Dimension(3840, 2000));
         }
-        GuiActionRunner.execute(() -> {
+        GuiActionRunner.execute(() -> EventThreadWatch.get().aside(() -> {
             Theme.PAPER.apply();
             own.target().setSize(UIScale.scale(1340), UIScale.scale(640));
             own.target().validate();
-        });
+            return own;
+        }));
         robot().waitForIdle();
     }
 }

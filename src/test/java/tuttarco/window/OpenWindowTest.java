@@ -4,15 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Dimension;
-import java.awt.datatransfer.DataFlavor;
-import java.awt.datatransfer.Transferable;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import javax.swing.JFrame;
-import javax.swing.TransferHandler.TransferSupport;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
@@ -20,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tuttarco.cli.TinyTake;
 import tuttarco.review.Draft;
+import tuttarco.video.TestClips;
 
 /** From the note on filming to an open take, and what is wrong with a file. */
 class OpenWindowTest extends WindowTest {
@@ -29,9 +26,16 @@ class OpenWindowTest extends WindowTest {
     @TempDir
     Path folder;
 
+    private boolean writable = true;
+
     @Override
     Optional<Path> stateFolder() {
         return Optional.of(state);
+    }
+
+    @Override
+    boolean writable(Path of) {
+        return writable;
     }
 
     private static void until(String what, BooleanSupplier so) {
@@ -40,15 +44,6 @@ class OpenWindowTest extends WindowTest {
             public boolean test() {
                 return Boolean.TRUE.equals(GuiActionRunner.execute(so::getAsBoolean));
             }
-        });
-    }
-
-    private void drop(Path... files) {
-        GuiActionRunner.execute(() -> {
-            JFrame frame = (JFrame) window().target();
-            frame.getRootPane()
-                    .getTransferHandler()
-                    .importData(new TransferSupport(frame, new Dropped(List.of(files))));
         });
     }
 
@@ -83,6 +78,33 @@ class OpenWindowTest extends WindowTest {
     }
 
     @Test
+    void whatMakesReadingHardIsTold() throws Exception {
+        read();
+        Path video = folder.resolve("night.mkv");
+        TestClips.write(video, List.of(0.0, 0.04, 0.08), timeS -> TestClips.plain(320, 160, 0));
+        drop(video);
+        until("it is open", () -> session().draft().isPresent());
+        String told = window().label("message").text();
+        assertTrue(told.startsWith("Please note: "), told);
+        for (String word : List.of("no sound", "darker", "film with more light", "only 320 by 160 pixels")) {
+            assertTrue(told.contains(word), told);
+        }
+    }
+
+    @Test
+    void whereNothingCanBeSavedAnotherFolderIsAskedFor() throws Exception {
+        read();
+        writable = false;
+        Path video = folder.resolve("clip.mkv");
+        TinyTake.writeClip(video, 3, 30);
+        drop(video);
+        until("that is told", () -> session().message().sentence().contains("Nothing can be saved in the folder"));
+        assertEquals(Optional.empty(), session().draft());
+        window().button("open-elsewhere").requireVisible().requireEnabled();
+        assertEquals(List.of("clip.mkv"), ReadSample.names(folder));
+    }
+
+    @Test
     void whatIsNoVideoIsToldInOneSentence() throws Exception {
         read();
         drop(Files.writeString(folder.resolve("words.txt"), "no video"));
@@ -101,23 +123,5 @@ class OpenWindowTest extends WindowTest {
         assertTrue(window().textBox("open-note").text().contains("guardians"));
         window().button("open-note-read").click();
         window().button("open-choose").requireVisible();
-    }
-
-    /** A file as a desktop hands it over. */
-    private record Dropped(List<Path> files) implements Transferable {
-        @Override
-        public DataFlavor[] getTransferDataFlavors() {
-            return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-        }
-
-        @Override
-        public boolean isDataFlavorSupported(DataFlavor flavor) {
-            return flavor.equals(DataFlavor.javaFileListFlavor);
-        }
-
-        @Override
-        public Object getTransferData(DataFlavor flavor) {
-            return files.stream().map(Path::toFile).toList();
-        }
     }
 }

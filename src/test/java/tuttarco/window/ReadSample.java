@@ -20,8 +20,8 @@ import tuttarco.take.TakeFile;
 
 /** The sample take of a section that bows alike, read once; one player is turned in bars 3 and 4 of it. */
 record ReadSample(Path take, Uncorrected read) {
-    private static final Path SAMPLES = Path.of("sample-clips");
-    private static final long LONGEST_MS = 60_000;
+    static final Path SAMPLES = Path.of("sample-clips");
+    private static final long LONGEST_MS = 300_000;
 
     /** Copies it and reads it. */
     static ReadSample in(Path folder) throws Exception {

@@ -9,14 +9,11 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.edt.GuiActionRunner;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tuttarco.bow.BowDirection;
 import tuttarco.chart.Cell;
 import tuttarco.chart.CellRow;
@@ -26,26 +23,12 @@ import tuttarco.review.Mark;
 import tuttarco.strokes.StrokeKind;
 
 /** What was read is looked at and set right; planted in the take: desk 2 inside is turned in bars 3 and 4. */
-class ReviewWindowTest extends WindowTest {
+class ReviewWindowTest extends ReadWindowTest {
     private static final String TURNED = "Desk 2 inside";
 
-    @TempDir
-    static Path folder;
-
-    private static ReadSample sample;
-
-    @BeforeAll
-    static void read() throws Exception {
-        sample = ReadSample.in(folder);
-    }
-
     private void review() throws Exception {
-        sample.open(session());
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_5);
-        ReadSample.until(
-                "there is something to rehearse",
-                () -> window().list("review-spots").target().getModel().getSize() > 0);
-        robot().waitForIdle();
+        openAt(KeyEvent.VK_5);
+        untilSpots();
     }
 
     private AnalysedTake analysed() {
@@ -86,12 +69,7 @@ class ReviewWindowTest extends WindowTest {
 
     @Test
     void withoutAReadTakeItSaysWhatComesFirst() {
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_5);
-        assertEquals(
-                "Open a video or a take first.",
-                window().textBox("review-first").text());
-        window().button("review-first-go").click();
-        window().panel("open").requireVisible();
+        requireOpenFirst(KeyEvent.VK_5, "review");
     }
 
     @Test

@@ -3,7 +3,6 @@ package tuttarco.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
@@ -12,15 +11,15 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.finder.JOptionPaneFinder;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
 import org.assertj.swing.timing.Timeout;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tuttarco.cli.TinyTake;
-import tuttarco.pose.PackedModel;
+import tuttarco.corrections.CorrectionLog;
 import tuttarco.review.Draft;
 import tuttarco.review.Saving;
 import tuttarco.seats.Player;
@@ -68,13 +67,7 @@ class SeatsWindowTest extends WindowTest {
     }
 
     private void drag(Point from, Point to) {
-        Component view = picture();
-        robot().moveMouse(view, from);
-        robot().pressMouse(view, from, MouseButton.LEFT_BUTTON);
-        robot().moveMouse(view, new Point((from.x + to.x) / 2, (from.y + to.y) / 2));
-        robot().moveMouse(view, to);
-        robot().releaseMouse(MouseButton.LEFT_BUTTON);
-        robot().waitForIdle();
+        drag(picture(), from, to);
     }
 
     private void open(Path file) {
@@ -210,30 +203,55 @@ class SeatsWindowTest extends WindowTest {
     }
 
     @Test
-    void theSamplesPlayersAreFoundAndSetUp() throws Exception {
-        PackedModel.orSkip();
-        Path video = folder.resolve("unified.mp4");
-        Files.copy(Path.of("sample-clips", "unified.mp4"), video);
+    void whatIsSetUpHereGoesOnUnderAnotherNameWithItsCorrections() throws Exception {
+        Path video = clip();
         open(video);
-        window().button("seats-search").click();
-        until(
-                "the search ends",
-                () -> !session().draft().orElseThrow().players().isEmpty());
-        assertEquals(8, players().size());
-        assertTrue(players().get(0).leader());
-        SeatBox before = players().get(3).seat();
-        robot().click(picture(), middle(before));
-        window().table("seats-table").requireSelectedRows(3);
-        GuiActionRunner.execute(() -> picture().requestFocusInWindow());
-        robot().waitForIdle();
-        key(KeyEvent.VK_RIGHT);
-        assertEquals(before.xPx() + 2, players().get(3).seat().xPx());
-        window().button("seats-by-place").click();
-        Path take = Draft.takeOf(video);
-        until("it is saved", () -> Files.exists(take));
-        boolean[] saved = {false};
-        GuiActionRunner.execute(() -> session().whenSaved(() -> saved[0] = true));
-        until("all is saved", () -> saved[0]);
-        assertEquals(players(), TakeFile.read(take).players());
+        drag(at(20, 20), at(120, 140));
+        until("it is saved", () -> Files.exists(Draft.takeOf(video)));
+        String theirs = Files.readString(Draft.takeOf(video)).replace("Desk 1 outside", "Jon");
+        Files.writeString(Draft.takeOf(video), theirs);
+        Files.writeString(CorrectionLog.beside(Draft.takeOf(video)), "every line");
+        drag(at(180, 20), at(300, 140));
+        until("that is told", () -> session().saving() instanceof Saving.ChangedElsewhere);
+        window().button("saving-mine").click();
+        Path own = folder.resolve("clip 2.take.json");
+        until("mine is saved", () -> Files.exists(own));
+        assertEquals(players(), TakeFile.read(own).players());
+        assertEquals(theirs, Files.readString(Draft.takeOf(video)));
+        assertEquals("every line", Files.readString(CorrectionLog.beside(own)));
+    }
+
+    @Test
+    void whatCannotBeSavedKeepsTheWindowOpenAndIsTriedAgain() throws Exception {
+        Path sub = Files.createDirectory(folder.resolve("sub"));
+        Path video = Files.move(clip(), sub.resolve("clip.mkv"));
+        open(video);
+        drag(at(20, 20), at(120, 140));
+        until("it is saved", () -> Files.exists(Draft.takeOf(video)));
+        // the card was taken out of the machine
+        Path away = Files.move(sub, folder.resolve("away"));
+        Files.writeString(sub, "in the way");
+        drag(at(180, 20), at(300, 140));
+        until("that is told", () -> session().saving() instanceof Saving.Failed);
+        window().textBox("saving-sentence").requireVisible();
+        window().close();
+        JOptionPaneFinder.findOptionPane().using(robot()).buttonWithText("Back").click();
+        window().requireVisible();
+        Files.delete(sub);
+        Files.move(away, sub);
+        window().button("saving-again").click();
+        until("it is saved", () -> session().saving() instanceof Saving.Saved);
+        assertEquals(players(), TakeFile.read(Draft.takeOf(video)).players());
+    }
+
+    @Test
+    void aSeatInWhichHardlyAnythingIsSeenIsTold() throws Exception {
+        open(clip());
+        drag(at(20, 20), at(50, 60));
+        assertTrue(
+                window().textBox("seats-troubles")
+                        .text()
+                        .contains("So small that strokes are hardly seen: Desk 1 outside"),
+                window().textBox("seats-troubles").text());
     }
 }
