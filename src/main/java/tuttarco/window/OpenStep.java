@@ -65,6 +65,9 @@ final class OpenStep implements Step {
     private final JButton elsewhere;
     private final JTextArea open = Labels.text("open-now", "");
     private final JButton goOn;
+    private final JButton read;
+    private final JButton choose;
+    private boolean noteShown;
     private final DefaultListModel<Remembered.Recent> recent = new DefaultListModel<>();
     private final JList<Remembered.Recent> recentList = new JList<>(recent);
     private final JButton reopen;
@@ -80,6 +83,8 @@ final class OpenStep implements Step {
                 'F',
                 () -> folder("Copy it to this folder").ifPresent(opening::copyTo));
         goOn = Labels.button("open-go-on", "On to the seats", 'O', onward);
+        read = Labels.button("open-note-read", "I have read this", 'I', opening::readNote);
+        choose = Labels.button("open-choose", "Choose a video or a take\u2026", 'C', this::choose);
         reopen = Labels.button("open-recent-open", "Open", 'P', this::openChosen);
         forget = Labels.button("open-recent-forget", "Take off the list", 'K', this::forgetChosen);
         view.setName(key());
@@ -111,7 +116,7 @@ final class OpenStep implements Step {
         words.getAccessibleContext().setAccessibleName("Before you film");
         note.add(Labels.heading("Before you film"));
         note.add(words, "wmin 0");
-        note.add(Labels.button("open-note-read", "I have read this", 'I', opening::readNote), "growx 0");
+        note.add(read, "growx 0");
         return note;
     }
 
@@ -125,7 +130,6 @@ final class OpenStep implements Step {
 
     private JPanel left() {
         JPanel left = new JPanel(new MigLayout("insets 0, wrap 1, gapy 8, hidemode 3", "[grow, fill]", ""));
-        JButton choose = Labels.button("open-choose", "Choose a video or a take\u2026", 'C', this::choose);
         JButton sample = Labels.button(
                 "open-sample",
                 "Draw a sample to try\u2026",
@@ -194,8 +198,21 @@ final class OpenStep implements Step {
         });
     }
 
+    @Override
+    public void shown() {
+        focusWhatComesNext();
+    }
+
+    private void focusWhatComesNext() {
+        JButton next = !opening.noteRead() ? read : session.draft().isPresent() ? goOn : choose;
+        next.requestFocusInWindow();
+    }
+
     private void show() {
-        cards.show(view, opening.noteRead() ? CHOICES : NOTE);
+        boolean note = !opening.noteRead();
+        boolean turned = note != noteShown;
+        noteShown = note;
+        cards.show(view, note ? NOTE : CHOICES);
         Opening.State state = opening.state();
         busy.setVisible(!(state instanceof Opening.State.Waiting));
         busyWords.setText(words(state));
@@ -207,8 +224,12 @@ final class OpenStep implements Step {
         stop.setVisible(progress.isVisible());
         elsewhere.setVisible(state instanceof Opening.State.NeedsPlace);
         open.setText(session.draft().map(this::words).orElse(""));
+        boolean opened = session.draft().isPresent() && !goOn.isVisible();
         goOn.setVisible(session.draft().isPresent());
         showRecent();
+        if ((turned || opened) && view.isShowing()) {
+            focusWhatComesNext();
+        }
     }
 
     private static String words(Opening.State state) {

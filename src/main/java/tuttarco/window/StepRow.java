@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.IntConsumer;
 import javax.swing.AbstractAction;
 import javax.swing.ButtonGroup;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -16,8 +17,13 @@ import net.miginfocom.swing.MigLayout;
 final class StepRow extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    private final transient List<Step> steps;
+    private final JButton next = new JButton();
+    private int current;
+
     StepRow(List<Step> steps, IntConsumer chosen) {
-        super(new MigLayout("insets 8 12 8 12, gap 4", "", ""));
+        super(new MigLayout("insets 8 12 8 12, gap 4, fillx", "", ""));
+        this.steps = steps;
         setName("steps");
         getAccessibleContext().setAccessibleName("Steps of the work");
         ButtonGroup group = new ButtonGroup();
@@ -43,9 +49,18 @@ final class StepRow extends JPanel {
                 }
             });
         }
+        next.setName("step-next");
+        next.setMnemonic('X');
+        next.setToolTipText("On to the step that comes next");
+        next.addActionListener(e -> chosen.accept(current + 1));
+        add(next, "pushx, alignx right");
     }
 
     void choose(int index) {
+        current = index;
         ((JToggleButton) getComponent(index)).setSelected(true);
+        boolean last = index == steps.size() - 1;
+        next.setVisible(!last);
+        next.setText(last ? "" : "Next: " + steps.get(index + 1).title());
     }
 }

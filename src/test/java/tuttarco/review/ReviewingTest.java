@@ -53,10 +53,8 @@ class ReviewingTest {
         Reviewing reviewing = reviewing();
         List<Judged.ToRehearse> spots = reviewing.judged().orElseThrow().spots();
         assertEquals(1, spots.size());
-        assertEquals("Bar 3 beat 1 to bar 4 beat 4", spots.get(0).told().where());
-        assertTrue(
-                spots.get(0).told().sure().endsWith("% sure"),
-                spots.get(0).told().sure());
+        assertEquals("Bar 3 beat 1 to bar 4 beat 4  (0:05.0)", spots.get(0).heading());
+        assertTrue(spots.get(0).words().endsWith("% sure)."), spots.get(0).words());
         reviewing.chooseSpot(spots.get(0));
         assertEquals(new Choice(Optional.of("Desk 3 inside"), 5), reviewing.choice());
         assertEquals(8, reviewing.beats().first());
