@@ -3,8 +3,6 @@ package tuttarco.window;
 import java.awt.CardLayout;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.io.File;
@@ -14,7 +12,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -25,7 +22,6 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.TransferHandler;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -175,8 +171,8 @@ final class OpenStep implements Step {
                 }
             }
         });
-        onKey(recentList, KeyEvent.VK_ENTER, "open", this::openChosen);
-        onKey(recentList, KeyEvent.VK_DELETE, "forget", this::forgetChosen);
+        Keys.bind(recentList, JComponent.WHEN_FOCUSED, "ENTER", this::openChosen);
+        Keys.bind(recentList, JComponent.WHEN_FOCUSED, "DELETE", this::forgetChosen);
         lately.add(Labels.heading("Open lately"));
         lately.add(new JScrollPane(recentList), "grow, hmin 0");
         JPanel buttons = new JPanel(new MigLayout("insets 0", "", ""));
@@ -184,18 +180,6 @@ final class OpenStep implements Step {
         buttons.add(forget);
         lately.add(buttons);
         return lately;
-    }
-
-    private static void onKey(JComponent component, int key, String name, Runnable done) {
-        component.getInputMap().put(KeyStroke.getKeyStroke(key, 0), name);
-        component.getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                done.run();
-            }
-        });
     }
 
     @Override

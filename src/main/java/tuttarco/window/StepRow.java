@@ -1,16 +1,12 @@
 package tuttarco.window;
 
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.IntConsumer;
-import javax.swing.AbstractAction;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /** The steps in a row, numbered; Control and the number goes to one. */
@@ -38,16 +34,7 @@ final class StepRow extends JPanel {
             button.addActionListener(e -> chosen.accept(index));
             group.add(button);
             add(button);
-            getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
-                    .put(KeyStroke.getKeyStroke(KeyEvent.VK_1 + i, InputEvent.CTRL_DOWN_MASK), "step-" + i);
-            getActionMap().put("step-" + i, new AbstractAction() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public void actionPerformed(java.awt.event.ActionEvent e) {
-                    chosen.accept(index);
-                }
-            });
+            Keys.bind(this, JComponent.WHEN_IN_FOCUSED_WINDOW, "ctrl " + (i + 1), () -> chosen.accept(index));
         }
         next.setName("step-next");
         next.setMnemonic('X');
