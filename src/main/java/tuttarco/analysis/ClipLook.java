@@ -55,7 +55,9 @@ public record ClipLook(ClipFacts facts, BufferedImage picture, List<String> note
         String name = InputBytes.name(facts.file());
         List<String> notes = new ArrayList<>();
         if (!facts.hasSound()) {
-            notes.add(name + " has no sound, so beats can't be heard in it; tap them or give them as a list.");
+            notes.add(
+                    name
+                            + " has no sound, so beats can't be heard in it; in Part and beats give them as a list or a steady tempo.");
         }
         if (luma(picture) < DARKEST) {
             notes.add(

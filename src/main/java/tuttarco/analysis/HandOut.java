@@ -32,9 +32,10 @@ public final class HandOut {
      * @param report the page and its charts
      * @param data tables, and the results in one file
      * @param marked labels of the players whose bowing is written into the part
+     * @param every whether their bowing has a sign on every stroke, not only where a reader needs one
      * @param byDesk whether players are called by their desk and place instead of their labels
      */
-    public record Wanted(boolean report, boolean data, List<String> marked, boolean byDesk) {
+    public record Wanted(boolean report, boolean data, List<String> marked, boolean every, boolean byDesk) {
         public Wanted {
             marked = List.copyOf(marked);
         }
@@ -75,7 +76,8 @@ public final class HandOut {
                 wanted.byDesk() ? wanted.marked().stream().map(byDesk::label).toList() : wanted.marked();
         Map<String, MarkedPart> marked = new LinkedHashMap<>();
         for (String label : labels) {
-            MarkedPart part = PartMarking.of(told.take(), label).by(told, toldLog, false, CompareSettings.DEFAULT);
+            MarkedPart part =
+                    PartMarking.of(told.take(), label).by(told, toldLog, wanted.every(), CompareSettings.DEFAULT);
             marked.put(fileName(told.take(), label, marked), part);
         }
         requireNotItsOwn(told.take(), folder, marked.keySet());

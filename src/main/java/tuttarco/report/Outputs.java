@@ -10,6 +10,9 @@ import tuttarco.files.WholeFolder;
 
 /** What is written of a take, and how: whole or not at all. */
 public final class Outputs {
+    /** The page's file. */
+    public static final String PAGE = "report.html";
+
     private Outputs() {}
 
     /** What {@code analyse} writes, in this order: the results note the files of all others. */

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 public final class ReportPage implements Output {
     @Override
     public String name() {
-        return "report.html";
+        return Outputs.PAGE;
     }
 
     @Override

@@ -22,7 +22,7 @@ import tuttarco.strokes.StrokeKind;
 import tuttarco.take.Bowing;
 
 /** Finds the words for a take's page. */
-final class ReportWords {
+public final class ReportWords {
     private final AnalysedTake take;
     private final Comparison comparison;
     private final Against reference;
@@ -41,6 +41,36 @@ final class ReportWords {
         this.unit = Words.unit(comparison.beats());
         this.spots = new SpotWords(comparison);
         this.sharing = new SharingWords(take.together().sharing(), comparison.beats());
+    }
+
+    /** What a take came to, in a few sentences: what was read, where to work first, and how sure that is. */
+    public static List<String> inShort(AnalysedTake take) {
+        ReportWords words = new ReportWords(take);
+        ReportModel.Sureness sure = words.sureness();
+        List<String> sentences = new ArrayList<>(words.summary());
+        sentences.add("Of all " + sure.counted() + " of all players " + sure.sure() + " are read for sure, "
+                + sure.unsure() + " are unsure and " + sure.unseen() + " not seen"
+                + sure.byHand()
+                        .map(share -> "; " + share + " were set by hand.")
+                        .orElse("."));
+        return sentences;
+    }
+
+    /** What is told where there is no spot to rehearse: what was not found, and what could not have been. */
+    public static String noSpots(AnalysedTake take) {
+        ReportWords words = new ReportWords(take);
+        List<String> sentences = new ArrayList<>();
+        sentences.add(words.judged() == 0 ? words.nothingCompared() : words.noneApart());
+        sentences.addAll(words.unsaid());
+        return String.join(" ", sentences);
+    }
+
+    private String nothingCompared() {
+        return "No " + unit + " could be compared with " + other + ".";
+    }
+
+    private String noneApart() {
+        return "No stretch apart from " + other + " was found.";
     }
 
     ReportModel model() {
@@ -96,7 +126,7 @@ final class ReportWords {
         if (judged == 0) {
             return List.of(
                     who,
-                    "No " + unit + " could be compared with " + other + ".",
+                    nothingCompared(),
                     "So this take shows neither that the section was together nor that it was not.");
         }
         long with = count(verdicts(Verdict.WITH));
@@ -104,7 +134,7 @@ final class ReportWords {
                 + Words.percent((double) with / judged) + ") went with " + other + ".";
         String where = spots.first()
                 .map(s -> (free ? "The largest stretch apart: " : "Rehearse first: ") + s + ".")
-                .orElse("No stretch apart from " + other + " was found.");
+                .orElse(noneApart());
         return List.of(who, how, where, UnityWords.of(take.unity(), unit));
     }
 

@@ -166,7 +166,8 @@ public final class SpotWords {
         return BowingCandidate.in(comparison).stream().map(this::candidate).toList();
     }
 
-    private String candidate(BowingCandidate bar) {
+    /** A bar in which the marking may be the trouble: what was marked, and what was played instead. */
+    public String candidate(BowingCandidate bar) {
         return "Bar " + bar.bar() + " ("
                 + Words.clock(beats.beats().get(bar.firstIndex()).timeS()) + "): "
                 + bar.players().size() + " of " + bar.judged()

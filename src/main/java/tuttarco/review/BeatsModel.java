@@ -9,9 +9,13 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import tuttarco.analysis.Music;
 import tuttarco.analysis.Stand;
+import tuttarco.analysis.Uncorrected;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.BeatSource;
+import tuttarco.corrections.CorrectedBeats;
+import tuttarco.corrections.Corrections;
+import tuttarco.corrections.LogEntry;
 import tuttarco.files.InputException;
 import tuttarco.score.Part;
 import tuttarco.take.BeatsGiven;
@@ -65,6 +69,7 @@ public final class BeatsModel {
         this.part = part;
         session.onDraft().add(this::lookAnew);
         part.onChange().add(this::lookAnew);
+        session.onAnalysed().add(this::analysed);
     }
 
     public Listeners onChange() {
@@ -200,6 +205,10 @@ public final class BeatsModel {
             return;
         }
         Beat beat = told.beats().beats().get(index);
+        if (movedInReview(beat)) {
+            session.trouble("Somebody moved " + beat.spoken() + " in Review; undo that there to move it here.");
+            return;
+        }
         List<Beat> anchors = new ArrayList<>(anchors());
         anchors.removeIf(anchor -> holds(anchor, beat));
         anchors.add(BeatsGiven.anchor(beat.bar(), beat.beat(), Math.round(timeS / GRAIN_S) * GRAIN_S));
@@ -211,6 +220,11 @@ public final class BeatsModel {
             }
             lastMoved = OptionalInt.of(index);
         }
+    }
+
+    /** Whether a correction is why a beat is where it is. */
+    public static boolean movedInReview(Beat beat) {
+        return beat.source().equals(Beat.BY_HAND);
     }
 
     /** Whether an anchor is why a beat is where it is. */
@@ -337,7 +351,16 @@ public final class BeatsModel {
         showAnchored();
     }
 
-    /** Shows the beats as the anchors of now have them. */
+    /** What the reading of the bows heard need not be heard again, and shows the beats that were moved since. */
+    private void analysed() {
+        if (state instanceof State.Unheard && anchors().isEmpty()) {
+            session.uncorrected().flatMap(Uncorrected::told).ifPresent(this::told);
+        } else if (state instanceof State.Told) {
+            showAnchored();
+        }
+    }
+
+    /** Shows the beats as the anchors of now, and the corrections of what was read, have them. */
     private void showAnchored() {
         applied = anchors();
         if (state instanceof State.Told told) {
@@ -349,8 +372,12 @@ public final class BeatsModel {
     }
 
     private BeatMap corrected(BeatMap source) {
+        Corrections moved = Corrections.of(session.analysed()
+                .<List<LogEntry>>map(take -> List.copyOf(take.corrected()))
+                .orElse(List.of()));
         try {
-            return Music.anchored(source, applied);
+            BeatMap held = Music.anchored(source, applied);
+            return CorrectedBeats.of(Optional.of(held), moved).beats().orElse(held);
         } catch (InputException e) {
             session.trouble(e.getMessage());
             return source;

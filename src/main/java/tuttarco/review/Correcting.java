@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Collectors;
@@ -93,6 +94,10 @@ public final class Correcting implements AutoCloseable {
         Optional<String> refusal = refusal(done);
         if (refusal.isPresent()) {
             session.trouble(refusal.get());
+            return;
+        }
+        if (asItIs(correction)) {
+            session.say("That is what stands there already; nothing was set.");
             return;
         }
         LogEntry.Done logged = new LogEntry.Done(done.id(), done.at(), correction, was(correction));
@@ -193,6 +198,13 @@ public final class Correcting implements AutoCloseable {
         boolean applied = readings.applied().contains(done) || beats.applied().contains(done);
         List<String> notes = done.correction() instanceof Correction.BeatMoved ? beats.notes() : readings.notes();
         return applied ? Optional.empty() : Optional.of(notes.get(notes.size() - 1));
+    }
+
+    /** Whether it says of a player what the picture, or somebody before, said in the whole span. */
+    private boolean asItIs(Correction correction) {
+        Set<StrokeKind> was = was(correction).keySet();
+        return correction instanceof Correction.StrokeSet set && was.equals(Set.of(set.kind()))
+                || correction instanceof Correction.Absent && was.equals(Set.of(StrokeKind.ABSENT));
     }
 
     private Map<StrokeKind, Double> was(Correction correction) {

@@ -6,7 +6,9 @@ import java.util.Optional;
 import tuttarco.analysis.HandOut;
 import tuttarco.analysis.MarkedPart;
 import tuttarco.analysis.Uncorrected;
+import tuttarco.files.InputBytes;
 import tuttarco.files.Plain;
+import tuttarco.report.Outputs;
 import tuttarco.seats.Player;
 
 /** Hands out what was read of the session's take. It belongs to the window's thread. */
@@ -17,7 +19,8 @@ public final class HandingOut {
 
         record Going() implements State {}
 
-        record Done(Path folder) implements State {}
+        /** @param page the report's page, if it was written */
+        record Done(Path folder, Optional<Path> page) implements State {}
 
         record Failed(String sentence) implements State {}
     }
@@ -69,8 +72,8 @@ public final class HandingOut {
      *
      * @param folder as somebody typed or chose it; the others as {@link HandOut.Wanted} has them
      */
-    public void begin(String folder, boolean report, boolean data, List<String> marked, boolean byDesk) {
-        HandOut.Wanted wanted = new HandOut.Wanted(report, data, marked, byDesk);
+    public void begin(String folder, boolean report, boolean data, List<String> marked, boolean every, boolean byDesk) {
+        HandOut.Wanted wanted = new HandOut.Wanted(report, data, marked, every, byDesk);
         Optional<Uncorrected> read = session.uncorrected();
         if (state instanceof State.Going || read.isEmpty()) {
             return;
@@ -91,7 +94,8 @@ public final class HandingOut {
                             handOut.write(read.get(), wanted, into);
                             return into;
                         },
-                        into -> become(new State.Done(into)),
+                        into -> become(new State.Done(
+                                into, report ? Optional.of(into.resolve(Outputs.PAGE)) : Optional.empty())),
                         sentence -> become(new State.Failed(sentence)));
     }
 
@@ -101,7 +105,11 @@ public final class HandingOut {
             return "Writing; this takes a moment.";
         }
         if (state instanceof State.Done done) {
-            return "Written to " + Plain.text(done.folder().toString()) + ".";
+            String written = "Written to " + Plain.text(done.folder().toString()) + ".";
+            return done.page()
+                    .map(page ->
+                            written + " The report is " + InputBytes.name(page) + " in it; a web browser shows it.")
+                    .orElse(written);
         }
         return state instanceof State.Failed failed ? failed.sentence() : "";
     }

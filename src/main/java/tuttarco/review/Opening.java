@@ -175,7 +175,8 @@ public final class Opening {
         } else if (known && !asked) {
             session.say("Its take " + name + " was beside it, so that is open; nothing of it was written over.");
         } else {
-            session.say(InputBytes.name(what.opened()) + " is open; what you do is saved in " + name + ".");
+            session.say(InputBytes.name(what.opened()) + " is open; what you do is saved in " + (asked ? "it" : name)
+                    + ".");
         }
     }
 

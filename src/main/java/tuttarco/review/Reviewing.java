@@ -162,12 +162,12 @@ public final class Reviewing {
                 j -> choosePlayer(j.table().movedRows(choice().player(), by).label()));
     }
 
-    /** Goes to a spot: its first beat, its first player, all its beats chosen. */
+    /** Goes to a spot: its first beat, its first player if it is about some, all its beats chosen. */
     public void chooseSpot(Judged.ToRehearse spot) {
         judged.ifPresent(j -> choose(
                 j.table(),
-                Optional.of(spot.spot().players().get(0).label()),
-                new ChosenBeats(spot.spot().lastIndex(), spot.spot().firstIndex())));
+                spot.player().or(() -> choice().player()),
+                new ChosenBeats(spot.lastIndex(), spot.firstIndex())));
     }
 
     /** When the chosen beats sound; empty while there is nothing to review. */

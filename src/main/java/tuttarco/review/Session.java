@@ -195,6 +195,13 @@ public final class Session {
         onMessage.tell();
     }
 
+    /** The user goes on to another step, where what was said of this one means nothing; trouble stays until something else is told. */
+    public void wentOn() {
+        if (message.kind() == Message.Kind.SAID) {
+            say("");
+        }
+    }
+
     /** Leads the user to a step of the work, named by its key. */
     public void goTo(String step) {
         onGoTo.forEach(listener -> listener.accept(step));

@@ -7,6 +7,8 @@ import tuttarco.analysis.SectionReader;
 import tuttarco.analysis.Uncorrected;
 import tuttarco.corrections.CorrectionLog;
 import tuttarco.report.AnalysedTake;
+import tuttarco.seats.Player;
+import tuttarco.take.BeatsGiven;
 import tuttarco.take.TakeFile;
 
 /**
@@ -173,9 +175,21 @@ public final class TakeReading {
         if (draft.isEmpty()) {
             return Optional.of(new State.NotYet("Open a video or a take first.", "open"));
         }
-        return draft.get().players().isEmpty()
-                ? Optional.of(new State.NotYet("Nobody sits in this take yet; say who sits where first.", "seats"))
-                : Optional.empty();
+        if (draft.get().players().isEmpty()) {
+            return Optional.of(new State.NotYet("Nobody sits in this take yet; say who sits where first.", "seats"));
+        }
+        return comparable(draft.get())
+                ? Optional.empty()
+                : Optional.of(new State.NotYet(
+                        "There is nothing to compare the section with: choose the part, or say in Seats who leads.",
+                        "music"));
+    }
+
+    /** Whether there is a part, or beats, or a leader to go by. */
+    private static boolean comparable(Draft draft) {
+        return draft.part().isPresent()
+                || !(draft.beats() instanceof BeatsGiven.Missing)
+                || draft.players().stream().anyMatch(Player::leader);
     }
 
     private SectionReader.Progress told() {

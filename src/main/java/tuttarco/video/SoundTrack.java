@@ -46,7 +46,8 @@ public final class SoundTrack implements AutoCloseable {
         this.file = file;
         this.grabber = grabber;
         if (!grabber.hasAudio() || grabber.getAudioChannels() < 1) {
-            throw new InputException(InputBytes.name(file) + " has no sound; give a recording with sound.");
+            throw new InputException(
+                    InputBytes.name(file) + " has no sound to hear beats in; give them as a list or a steady tempo.");
         }
         originS = Clip.originS(grabber);
         Frame first = grab();

@@ -392,6 +392,9 @@ final class BeatsPage extends JPanel {
 
     private void showFields(Way shown) {
         fields.forEach((of, row) -> row.setVisible(of == shown));
+        boolean listens = shown != Way.LIST && shown != Way.TEMPO && shown == Way.of(beats.source());
+        hear.setVisible(listens);
+        stop.setVisible(listens);
         revalidate();
     }
 
@@ -409,7 +412,7 @@ final class BeatsPage extends JPanel {
             return none.sentence();
         }
         if (state instanceof State.Unheard) {
-            return "Not heard yet.";
+            return "Not heard yet: Hear the beats listens for them. Or tap them, on the right.";
         }
         if (state instanceof State.Telling telling) {
             return telling.listening() ? "Listening\u2026" : "Reading\u2026";
@@ -420,7 +423,9 @@ final class BeatsPage extends JPanel {
         State.Told told = (State.Told) state;
         String count =
                 told.beats().bars().size() + " bars, " + told.beats().beats().size() + " beats.";
-        return told.notes().isEmpty() ? count : count + " " + String.join(" ", told.notes());
+        return told.notes().isEmpty()
+                ? count
+                : count + " " + String.join(" ", told.notes()) + " Play ticks them: listen whether they fit.";
     }
 
     private void showAnchors() {
@@ -435,7 +440,7 @@ final class BeatsPage extends JPanel {
 
     private String chosenSpoken() {
         if (beats.beats().isEmpty()) {
-            return "Click into the sound to say where playing begins.";
+            return "Click into the sound to say from where Play plays.";
         }
         if (beats.chosen().isEmpty()) {
             return "Drag a line, or go to one with the up and down arrows and move it with left and right: 10 ms, with Shift"
@@ -451,7 +456,9 @@ final class BeatsPage extends JPanel {
                 : "";
         String spoken = beat.spoken();
         return "B" + spoken.substring(1) + " at " + clock(beat.timeS()) + error
-                + (held ? ", held by hand; Delete lets it go." : ".");
+                + (held
+                        ? ", held by hand; Delete lets it go."
+                        : BeatsModel.movedInReview(beat) ? ", moved by hand in Review." : ".");
     }
 
     /** {@code 0:04.217}. */

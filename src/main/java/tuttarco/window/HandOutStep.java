@@ -37,6 +37,8 @@ final class HandOutStep implements Step {
     private final JCheckBox report = box("report", "The report: a page with its charts", true);
     private final JCheckBox data = box("data", "The data: tables (CSV), and the results in one file (JSON)", false);
     private final JCheckBox byDesk = box("by-desk", "Call players by desk and place, not by their names", true);
+    private final JCheckBox every =
+            box("every", "With a sign on every stroke, not only where a reader needs one", false);
     private final JPanel players = new JPanel(new MigLayout("insets 0, gap 8 2, wrap 3", "", ""));
     private final Map<String, JCheckBox> marked = new LinkedHashMap<>();
     private final JLabel noPart =
@@ -71,7 +73,7 @@ final class HandOutStep implements Step {
         JPanel work = new Tall(new MigLayout(
                 "insets 24 32 24 32, fillx, wrap 1, hidemode 3",
                 "[grow, fill]",
-                "[]16[]4[]16[]4[][]16[]4[][]16[][]16[][][]"));
+                "[]16[]4[]16[]4[][]16[]4[][][]16[][]16[][][]"));
         JLabel heading = new JLabel("Hand out");
         heading.setFont(Labels.scaled(Type.heading()));
         work.add(heading);
@@ -101,6 +103,7 @@ final class HandOutStep implements Step {
         JScrollPane all = new JScrollPane(players);
         all.setBorder(null);
         work.add(all, "wmin 0, hmax 160");
+        work.add(every, "grow 0");
         noPart.setName("hand-out-no-part");
         work.add(noPart);
         work.add(byDesk, "grow 0");
@@ -136,6 +139,7 @@ final class HandOutStep implements Step {
                         .filter(e -> e.getValue().isSelected())
                         .map(Map.Entry::getKey)
                         .toList(),
+                every.isSelected(),
                 byDesk.isSelected());
     }
 
@@ -182,6 +186,7 @@ final class HandOutStep implements Step {
             players.add(box);
         }
         noPart.setVisible(now.isEmpty());
+        every.setVisible(!now.isEmpty());
         players.revalidate();
         players.repaint();
     }

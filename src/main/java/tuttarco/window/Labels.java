@@ -2,7 +2,6 @@ package tuttarco.window;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Font;
-import java.awt.Insets;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -26,14 +25,8 @@ final class Labels {
 
     /** Text of several lines; whatever stands in it is shown as it is. */
     static JTextArea text(String name, String text) {
-        JTextArea area = new JTextArea(text);
-        area.setName(name);
-        area.setEditable(false);
-        area.setFocusable(false);
-        area.setLineWrap(true);
-        area.setWrapStyleWord(true);
-        area.setOpaque(false);
-        area.setMargin(new Insets(0, 0, 0, 0));
+        Sentence area = new Sentence(name);
+        area.say(text);
         return area;
     }
 

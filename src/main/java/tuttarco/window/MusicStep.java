@@ -21,7 +21,7 @@ final class MusicStep implements Step {
         model = new MusicModel(session);
         beats = new BeatsPage(session, model, ask, opening);
         view.setName(key());
-        view.addTab("Part", new PartPage(session, model, ask));
+        view.addTab("Part", new PartPage(session, model, ask, () -> view.setSelectedIndex(1)));
         view.addTab("Beats", beats);
         view.setMnemonicAt(0, KeyEvent.VK_1);
         view.setMnemonicAt(1, KeyEvent.VK_2);

@@ -3,8 +3,6 @@ package tuttarco.window;
 import java.awt.CardLayout;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.io.File;
@@ -14,7 +12,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -25,7 +22,6 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.TransferHandler;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -65,6 +61,9 @@ final class OpenStep implements Step {
     private final JButton elsewhere;
     private final JTextArea open = Labels.text("open-now", "");
     private final JButton goOn;
+    private final JButton read;
+    private final JButton choose;
+    private boolean noteShown;
     private final DefaultListModel<Remembered.Recent> recent = new DefaultListModel<>();
     private final JList<Remembered.Recent> recentList = new JList<>(recent);
     private final JButton reopen;
@@ -80,6 +79,8 @@ final class OpenStep implements Step {
                 'F',
                 () -> folder("Copy it to this folder").ifPresent(opening::copyTo));
         goOn = Labels.button("open-go-on", "On to the seats", 'O', onward);
+        read = Labels.button("open-note-read", "I have read this", 'I', opening::readNote);
+        choose = Labels.button("open-choose", "Choose a video or a take\u2026", 'C', this::choose);
         reopen = Labels.button("open-recent-open", "Open", 'P', this::openChosen);
         forget = Labels.button("open-recent-forget", "Take off the list", 'K', this::forgetChosen);
         view.setName(key());
@@ -111,7 +112,7 @@ final class OpenStep implements Step {
         words.getAccessibleContext().setAccessibleName("Before you film");
         note.add(Labels.heading("Before you film"));
         note.add(words, "wmin 0");
-        note.add(Labels.button("open-note-read", "I have read this", 'I', opening::readNote), "growx 0");
+        note.add(read, "growx 0");
         return note;
     }
 
@@ -125,7 +126,6 @@ final class OpenStep implements Step {
 
     private JPanel left() {
         JPanel left = new JPanel(new MigLayout("insets 0, wrap 1, gapy 8, hidemode 3", "[grow, fill]", ""));
-        JButton choose = Labels.button("open-choose", "Choose a video or a take\u2026", 'C', this::choose);
         JButton sample = Labels.button(
                 "open-sample",
                 "Draw a sample to try\u2026",
@@ -171,8 +171,8 @@ final class OpenStep implements Step {
                 }
             }
         });
-        onKey(recentList, KeyEvent.VK_ENTER, "open", this::openChosen);
-        onKey(recentList, KeyEvent.VK_DELETE, "forget", this::forgetChosen);
+        Keys.bind(recentList, JComponent.WHEN_FOCUSED, "ENTER", this::openChosen);
+        Keys.bind(recentList, JComponent.WHEN_FOCUSED, "DELETE", this::forgetChosen);
         lately.add(Labels.heading("Open lately"));
         lately.add(new JScrollPane(recentList), "grow, hmin 0");
         JPanel buttons = new JPanel(new MigLayout("insets 0", "", ""));
@@ -182,20 +182,21 @@ final class OpenStep implements Step {
         return lately;
     }
 
-    private static void onKey(JComponent component, int key, String name, Runnable done) {
-        component.getInputMap().put(KeyStroke.getKeyStroke(key, 0), name);
-        component.getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
+    @Override
+    public void shown() {
+        focusWhatComesNext();
+    }
 
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                done.run();
-            }
-        });
+    private void focusWhatComesNext() {
+        JButton next = !opening.noteRead() ? read : session.draft().isPresent() ? goOn : choose;
+        next.requestFocusInWindow();
     }
 
     private void show() {
-        cards.show(view, opening.noteRead() ? CHOICES : NOTE);
+        boolean note = !opening.noteRead();
+        boolean turned = note != noteShown;
+        noteShown = note;
+        cards.show(view, note ? NOTE : CHOICES);
         Opening.State state = opening.state();
         busy.setVisible(!(state instanceof Opening.State.Waiting));
         busyWords.setText(words(state));
@@ -207,8 +208,12 @@ final class OpenStep implements Step {
         stop.setVisible(progress.isVisible());
         elsewhere.setVisible(state instanceof Opening.State.NeedsPlace);
         open.setText(session.draft().map(this::words).orElse(""));
+        boolean opened = session.draft().isPresent() && !goOn.isVisible();
         goOn.setVisible(session.draft().isPresent());
         showRecent();
+        if ((turned || opened) && view.isShowing()) {
+            focusWhatComesNext();
+        }
     }
 
     private static String words(Opening.State state) {

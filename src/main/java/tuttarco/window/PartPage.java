@@ -88,9 +88,11 @@ final class PartPage extends JPanel {
     private final JButton partAway;
     private final TextPage text;
     private final JSplitPane split;
+    private String stroke = "";
     private boolean showing;
 
-    PartPage(Session session, MusicModel model, AskFile ask) {
+    /** @param onward goes on to the beats */
+    PartPage(Session session, MusicModel model, AskFile ask, Runnable onward) {
         super(new MigLayout(
                 "insets 12 16 8 16, fill",
                 "[" + 264 + "!, fill]" + 16 + "[grow, fill]",
@@ -110,17 +112,17 @@ final class PartPage extends JPanel {
                 () -> model.typing().open(Use.OVER));
         overAway = Controls.button(
                 "music-over-away",
-                "Without",
+                "None",
                 (char) 0,
                 "Take the part's own bowing everywhere; the file stays",
                 () -> model.part().takeAway(Use.OVER));
         partAway = Controls.button(
                 "music-part-away",
-                "Without",
+                "None",
                 (char) 0,
                 "Go by the leader's strokes instead of a part; the file stays",
                 () -> model.part().takeAway(Use.PART));
-        add(controls(), "cell 0 0 1 5, growy, aligny top");
+        add(controls(onward), "cell 0 0 1 5, growy, aligny top");
         add(offer, "cell 1 0, hidemode 3");
         JScrollPane scrolled = new JScrollPane(strip);
         scrolled.getVerticalScrollBar().setUnitIncrement(UIScale.scale(40));
@@ -138,7 +140,7 @@ final class PartPage extends JPanel {
         refresh();
     }
 
-    private JComponent controls() {
+    private JComponent controls(Runnable onward) {
         JPanel controls = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[][grow, fill]", ""));
         String across = "span, growx, wmin 0, wrap";
         controls.add(Controls.heading("On the stand"), across);
@@ -169,7 +171,7 @@ final class PartPage extends JPanel {
         controls.add(Controls.label("Divided", 'D', line), "");
         controls.add(line, "growx, wmin 0, wrap");
         controls.add(repeats, across);
-        controls.add(Controls.heading("Written over it"), across + ", gaptop 12");
+        controls.add(Controls.heading("Written over some bars"), across + ", gaptop 12");
         controls.add(overName, across);
         controls.add(overChoose, "span, split 3");
         controls.add(overType, "");
@@ -177,6 +179,9 @@ final class PartPage extends JPanel {
         controls.add(Controls.heading("Meant to be bowed"), across + ", gaptop 12");
         controls.add(alike, "span, split 2");
         controls.add(free, "wrap");
+        controls.add(
+                Controls.button("music-to-beats", "On to the beats", 'B', "When it sounds; Alt 2", onward),
+                "span, gaptop 16, wrap");
         ButtonGroup bowing = new ButtonGroup();
         bowing.add(alike);
         bowing.add(free);
@@ -268,6 +273,7 @@ final class PartPage extends JPanel {
     }
 
     private void tell(String sentence) {
+        stroke = sentence;
         told.say(sentence.isEmpty() ? hint() : sentence);
     }
 
@@ -275,7 +281,9 @@ final class PartPage extends JPanel {
         return part().map(p ->
                         "Point at a stroke, or go from one to the next with the arrow keys, to read why it goes that"
                                 + " way.  " + LaidStrip.KEY.replaceAll(" {2,}", ",  "))
-                .orElse("");
+                .orElse(
+                        "Choose the part the section plays from, or type its bowing. Without a part the section is compared"
+                                + " with its leader.");
     }
 
     private Optional<Part> part() {
@@ -312,9 +320,7 @@ final class PartPage extends JPanel {
         strip.showPart(part());
         showAwkward();
         showText(model.typing().sheet().isPresent());
-        if (told.getText().isEmpty()) {
-            tell("");
-        }
+        tell(stroke);
         showing = false;
         revalidate();
         repaint();

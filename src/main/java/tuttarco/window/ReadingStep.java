@@ -1,6 +1,5 @@
 package tuttarco.window;
 
-import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -29,6 +28,7 @@ final class ReadingStep implements Step {
     private final JButton begin = new JButton();
     private final JButton stop = new JButton("Stop");
     private final Sentence notes = new Sentence("reading-notes");
+    private AnalysedTake told;
 
     ReadingStep(Session session, TakeReading reading) {
         this.session = session;
@@ -70,20 +70,32 @@ final class ReadingStep implements Step {
     private void show() {
         State state = reading.state();
         Optional<AnalysedTake> analysed = session.analysed();
-        sentence.say(ReadingWords.of(state));
+        sentence.say(ReadingWords.of(state, session.draft()));
         begin.setText(ReadingWords.next(state));
         boolean going = state instanceof State.Going || state instanceof State.Stopping;
+        boolean focused = begin.isFocusOwner() || stop.isFocusOwner();
         begin.setEnabled(!going);
         stop.setEnabled(state instanceof State.Going);
+        if (focused) {
+            (going ? stop : begin).requestFocusInWindow();
+        }
         bar.setIndeterminate(state instanceof State.Stopping
                 || state instanceof State.Going far && far.lengthS().isEmpty());
         bar.setValue((int) Math.round(WHOLE * ReadingWords.share(state)));
-        notes.say(state instanceof State.Done ? told(analysed) : "");
+        Optional<AnalysedTake> now = state instanceof State.Done ? analysed : Optional.empty();
+        if (now.isEmpty()) {
+            notes.say("");
+        } else if (now.get() != told) {
+            session.background()
+                    .run(() -> ReadingWords.done(now.get()), words -> tell(now.get(), words), session::trouble);
+        }
+        told = now.orElse(null);
     }
 
-    private static String told(Optional<AnalysedTake> analysed) {
-        List<String> notes = analysed.map(AnalysedTake::notes).orElse(List.of());
-        return String.join("\n", notes);
+    private void tell(AnalysedTake of, String words) {
+        if (of == told) {
+            notes.say(words);
+        }
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -55,6 +56,7 @@ final class ReviewStep implements Step {
     private final PictureView picture = new PictureView();
     private final SectionView section;
     private final ToldList<ToRehearse> spots;
+    private final Sentence noSpots = new Sentence("review-no-spots");
     private final ToldList<String> history;
     private Optional<ClipPlayer> player = Optional.empty();
     private Following following = new Following(USUAL_PICTURE_S);
@@ -70,11 +72,7 @@ final class ReviewStep implements Step {
         reviewing = new Reviewing(session);
         first = new FirstThis(key(), session);
         section = new SectionView(reviewing);
-        spots = new ToldList<>(
-                "review-spots",
-                "What to rehearse",
-                s -> s.told().where() + "  (" + s.told().clock() + ")",
-                ReviewStep::words);
+        spots = new ToldList<>("review-spots", "What to rehearse", ToRehearse::heading, ToRehearse::words);
         history = new ToldList<>("review-history", "What was set by hand", s -> "", s -> s);
         view.setName(key());
         view.add(first, FIRST);
@@ -101,10 +99,6 @@ final class ReviewStep implements Step {
         changed();
     }
 
-    private static String words(ToRehearse spot) {
-        return spot.who() + " " + spot.told().what() + " (" + spot.told().sure() + ").";
-    }
-
     private JComponent work() {
         ByHand byHand = new ByHand(reviewing, correcting::apply);
         JPanel seen = new JPanel(new BorderLayout());
@@ -115,7 +109,12 @@ final class ReviewStep implements Step {
                 BorderLayout.SOUTH);
         JTabbedPane lists = new JTabbedPane();
         lists.setName("review-lists");
-        lists.addTab("Rehearse", scrolled(spots));
+        JPanel toRehearse = new JPanel(new BorderLayout());
+        noSpots.setBorder(BorderFactory.createEmptyBorder(
+                UIScale.scale(6), UIScale.scale(10), UIScale.scale(6), UIScale.scale(10)));
+        toRehearse.add(noSpots, BorderLayout.NORTH);
+        toRehearse.add(scrolled(spots), BorderLayout.CENTER);
+        lists.addTab("Rehearse", toRehearse);
         lists.addTab("Set by hand", scrolled(history));
         JSplitPane beside =
                 split(JSplitPane.VERTICAL_SPLIT, section.scrolled(), lists, LEAST_PX, 0.6, "review-split-lists");
@@ -177,6 +176,12 @@ final class ReviewStep implements Step {
             telling = true;
             told = now;
             spots.tell(now);
+            noSpots.say(reviewing
+                    .judged()
+                    .filter(j -> now.isEmpty())
+                    .map(Judged::noSpots)
+                    .orElse(""));
+            noSpots.setVisible(!noSpots.getText().isEmpty());
             telling = false;
         }
         double chosenS = session.choice().timeS();

@@ -27,6 +27,7 @@ public final class ReviewWindow {
 
     private static final Dimension LEAST_SIZE = new Dimension(960, 600);
 
+    private final Session session;
     private final JFrame frame = new JFrame("Tuttarco");
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
@@ -54,6 +55,7 @@ public final class ReviewWindow {
             Correcting correcting,
             HandingOut handing,
             Runnable closed) {
+        this.session = session;
         OpenStep open = new OpenStep(session, opening, () -> go(1));
         steps = List.of(
                 open,
@@ -156,6 +158,9 @@ public final class ReviewWindow {
     /** Goes to a step, counted from 0. */
     void go(int index) {
         steps.get(current).hidden();
+        if (index != current) {
+            session.wentOn();
+        }
         current = index;
         row.choose(index);
         cards.show(middle, steps.get(index).key());

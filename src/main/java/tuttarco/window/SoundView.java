@@ -6,6 +6,7 @@ import java.awt.BasicStroke;
 import java.awt.Composite;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -311,11 +312,16 @@ final class SoundView extends JComponent {
         }
 
         private void drawInstead() {
-            g.setColor(palette.secondary());
             g.setFont(font(Type.body()));
             String instead = model.sound().trouble().orElse("Reading the sound\u2026");
-            int x = Math.max(UIScale.scale(8), (getWidth() - g.getFontMetrics().stringWidth(instead)) / 2);
-            g.drawString(instead, x, getHeight() / 2);
+            FontMetrics metrics = g.getFontMetrics();
+            int x = Math.max(UIScale.scale(8), (getWidth() - metrics.stringWidth(instead)) / 2);
+            int y = getHeight() / 2;
+            // beats may lie behind the words
+            g.setColor(palette.ground());
+            g.fillRect(x, y - metrics.getAscent(), metrics.stringWidth(instead), metrics.getHeight());
+            g.setColor(palette.secondary());
+            g.drawString(instead, x, y);
         }
 
         private void drawOutline(Outline shown) {

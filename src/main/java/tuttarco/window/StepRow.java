@@ -1,23 +1,25 @@
 package tuttarco.window;
 
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.IntConsumer;
-import javax.swing.AbstractAction;
 import javax.swing.ButtonGroup;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /** The steps in a row, numbered; Control and the number goes to one. */
 final class StepRow extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    private final transient List<Step> steps;
+    private final JButton next = new JButton();
+    private int current;
+
     StepRow(List<Step> steps, IntConsumer chosen) {
-        super(new MigLayout("insets 8 12 8 12, gap 4", "", ""));
+        super(new MigLayout("insets 8 12 8 12, gap 4, fillx", "", ""));
+        this.steps = steps;
         setName("steps");
         getAccessibleContext().setAccessibleName("Steps of the work");
         ButtonGroup group = new ButtonGroup();
@@ -32,20 +34,20 @@ final class StepRow extends JPanel {
             button.addActionListener(e -> chosen.accept(index));
             group.add(button);
             add(button);
-            getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
-                    .put(KeyStroke.getKeyStroke(KeyEvent.VK_1 + i, InputEvent.CTRL_DOWN_MASK), "step-" + i);
-            getActionMap().put("step-" + i, new AbstractAction() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public void actionPerformed(java.awt.event.ActionEvent e) {
-                    chosen.accept(index);
-                }
-            });
+            Keys.bind(this, JComponent.WHEN_IN_FOCUSED_WINDOW, "ctrl " + (i + 1), () -> chosen.accept(index));
         }
+        next.setName("step-next");
+        next.setMnemonic('X');
+        next.setToolTipText("On to the step that comes next");
+        next.addActionListener(e -> chosen.accept(current + 1));
+        add(next, "pushx, alignx right");
     }
 
     void choose(int index) {
+        current = index;
         ((JToggleButton) getComponent(index)).setSelected(true);
+        boolean last = index == steps.size() - 1;
+        next.setVisible(!last);
+        next.setText(last ? "" : "Next: " + steps.get(index + 1).title());
     }
 }

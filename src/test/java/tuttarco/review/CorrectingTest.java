@@ -169,6 +169,16 @@ class CorrectingTest {
     }
 
     @Test
+    void whatStandsThereAlreadyIsNoCorrection() throws Exception {
+        correcting.apply(set(1, StrokeKind.UP));
+        assertEquals(
+                "That is what stands there already; nothing was set.",
+                session.message().sentence());
+        assertFalse(correcting.canUndo());
+        assertEquals(List.of(), logged());
+    }
+
+    @Test
     void whatFindsNoPlaceIsToldAndNotLogged() {
         correcting.apply(new Correction.StrokeSet("Nobody", 1, 2, StrokeKind.UP));
         assertEquals(Message.Kind.TROUBLE, session.message().kind());

@@ -88,7 +88,9 @@ class OpeningTest {
         TestClips.write(dark, List.of(0.0, 0.04, 0.08), timeS -> TestClips.plain(640, 360, 8));
         List<String> notes = Opening.find(dark).notes();
         assertEquals(2, notes.size(), notes.toString());
-        assertTrue(notes.get(0).contains("no sound") && notes.get(0).contains("tap them"), notes.toString());
+        assertTrue(
+                notes.get(0).contains("no sound") && notes.get(0).contains("a list or a steady tempo"),
+                notes.toString());
         assertTrue(notes.get(1).contains("darker") && notes.get(1).contains("more light"), notes.toString());
         Path small = folder.resolve("small.mkv");
         TestClips.write(small, List.of(0.0, 0.04, 0.08), timeS -> TestClips.plain(160, 120, 90));

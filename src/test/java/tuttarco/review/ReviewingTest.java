@@ -53,10 +53,8 @@ class ReviewingTest {
         Reviewing reviewing = reviewing();
         List<Judged.ToRehearse> spots = reviewing.judged().orElseThrow().spots();
         assertEquals(1, spots.size());
-        assertEquals("Bar 3 beat 1 to bar 4 beat 4", spots.get(0).told().where());
-        assertTrue(
-                spots.get(0).told().sure().endsWith("% sure"),
-                spots.get(0).told().sure());
+        assertEquals("Bar 3 beat 1 to bar 4 beat 4  (0:05.0)", spots.get(0).heading());
+        assertTrue(spots.get(0).words().endsWith("% sure)."), spots.get(0).words());
         reviewing.chooseSpot(spots.get(0));
         assertEquals(new Choice(Optional.of("Desk 3 inside"), 5), reviewing.choice());
         assertEquals(8, reviewing.beats().first());
@@ -65,6 +63,35 @@ class ReviewingTest {
         waiting.until(() -> reviewing.bow().isPresent());
         assertEquals("Desk 3 inside", reviewing.bow().orElseThrow().player().label());
         assertEquals(List.of(new Stretch(5, 9)), reviewing.bow().orElseThrow().against());
+    }
+
+    /** Planted: three of four players turn in bar 3. */
+    @Test
+    void aBarInWhichTheMarkingMayBeTheTroubleIsAPlaceToGoTo() {
+        List<Judged.ToRehearse> spots = Judged.of(Fixtures.mostTurned()).spots();
+        Judged.ToRehearse marking = spots.get(spots.size() - 1);
+        assertEquals("Is the marking the trouble?", marking.heading());
+        assertTrue(marking.words().startsWith("Bar 3 "), marking.words());
+        assertEquals(Optional.empty(), marking.player());
+        assertEquals(8, marking.firstIndex());
+        assertEquals(11, marking.lastIndex());
+    }
+
+    @Test
+    void anEmptyListSaysWhatCouldNotBeFound() {
+        Judged nothing = Judged.of(Fixtures.nothingSeen());
+        assertEquals(List.of(), nothing.spots());
+        assertTrue(nothing.noSpots().startsWith("No beat could be compared with the marking."), nothing.noSpots());
+        assertTrue(Judged.of(Fixtures.alone())
+                .noSpots()
+                .contains("One player alone shows nothing of how together a section is."));
+    }
+
+    @Test
+    void whatWasReadIsToldWithHowSureItIs() {
+        String[] lines = ReadingWords.done(Fixtures.nothingSeen()).split("\n", -1);
+        assertTrue(lines[0].contains("players over "), lines[0]);
+        assertEquals("Of all beats of all players 0 % are read for sure, 0 % are unsure and 100 % not seen.", lines[3]);
     }
 
     @Test

@@ -19,9 +19,11 @@ import tuttarco.analysis.SectionReader;
 import tuttarco.bow.Instrument;
 import tuttarco.files.InputException;
 import tuttarco.review.TakeReading.State;
+import tuttarco.score.PartChoice;
 import tuttarco.seats.Place;
 import tuttarco.seats.Player;
 import tuttarco.seats.SeatBox;
+import tuttarco.take.BeatsGiven;
 
 /** The reading as the window shows it; this thread plays the window's. */
 class TakeReadingTest {
@@ -89,6 +91,44 @@ class TakeReadingTest {
                 "seats", assertInstanceOf(State.NotYet.class, reading.state()).step());
         session.open(seated);
         assertInstanceOf(State.Ready.class, reading.state());
+    }
+
+    @Test
+    void aTakeWithNothingToCompareWithIsNotReadForNothing() {
+        TakeReading reading = new TakeReading(session, new Scripted(), clockNs::get);
+        Player follows = new Player(
+                "Oriel", 1, Place.OUTSIDE, Instrument.VIOLIN, new SeatBox(0, 0, 100, 100), Optional.empty(), false);
+        Draft alone = Draft.ofVideo(Path.of("take.mp4")).withPlayers(List.of(follows));
+        session.open(alone);
+        assertEquals(
+                "music", assertInstanceOf(State.NotYet.class, reading.state()).step());
+        session.open(alone.withBeats(new BeatsGiven.Listed(Path.of("take.beats.csv"))));
+        assertInstanceOf(State.Ready.class, reading.state());
+    }
+
+    @Test
+    void beforeItBeginsItIsSaidWhoIsReadAndWhatThatIsComparedWith() {
+        Optional<Draft> led = Optional.of(seated);
+        assertTrue(
+                ReadingWords.of(new State.Ready(), led)
+                        .startsWith(
+                                "1 player is read and compared with the leader's strokes, as there is neither part nor beats. "));
+        Optional<Draft> listed =
+                Optional.of(seated.withPart(Optional.of(Path.of("part.musicxml")), PartChoice.DEFAULT, Optional.empty())
+                        .withBeats(new BeatsGiven.Listed(Path.of("take.beats.csv"))));
+        assertTrue(ReadingWords.of(new State.Ready(), listed)
+                .startsWith("1 player is read and compared with the bowing of part.musicxml; the beats are those of"
+                        + " take.beats.csv. "));
+    }
+
+    @Test
+    void whatWasSaidOfOneStepIsNotSaidOfTheNextButTroubleStays() {
+        session.say("Looking.");
+        session.wentOn();
+        assertEquals("", session.message().sentence());
+        session.trouble("It is dark.");
+        session.wentOn();
+        assertEquals("It is dark.", session.message().sentence());
     }
 
     @Test

@@ -127,7 +127,8 @@ class SoundTrackTest {
         Path file = folder.resolve("silent.mkv");
         TestClips.write(file, List.of(0.0, 0.1, 0.2), t -> TestClips.plain(64, 48, 90));
         InputException e = assertThrows(InputException.class, () -> SoundTrack.open(file));
-        assertEquals("silent.mkv has no sound; give a recording with sound.", e.getMessage());
+        assertEquals(
+                "silent.mkv has no sound to hear beats in; give them as a list or a steady tempo.", e.getMessage());
     }
 
     @Test
