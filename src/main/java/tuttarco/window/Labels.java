@@ -2,7 +2,7 @@ package tuttarco.window;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Font;
-import java.awt.Insets;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -33,7 +33,7 @@ final class Labels {
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setOpaque(false);
-        area.setMargin(new Insets(0, 0, 0, 0));
+        area.setBorder(BorderFactory.createEmptyBorder());
         return area;
     }
 

@@ -150,9 +150,10 @@ public final class PictureView extends JComponent implements Sink {
         }
     }
 
+    /** Paints at once: asked to repaint, the picture would wait behind all that its listeners do, and once more in the queue. */
     private void tell() {
         willTell.set(false);
-        repaint();
+        paintImmediately(0, 0, getWidth(), getHeight());
         onChange.tell();
     }
 
