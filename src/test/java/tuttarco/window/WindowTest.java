@@ -116,6 +116,7 @@ abstract class WindowTest {
     /** Takes pictures of the window in both themes, as {@code NAME-paper-1340x710.png}, and sees that nothing is cut off. */
     final void pictures(String name) {
         pictures(window, name, usual());
+        robot.waitForIdle();
     }
 
     /** Takes pictures of a step that stands in a frame of its own, in the same way. */
