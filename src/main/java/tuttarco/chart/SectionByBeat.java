@@ -14,6 +14,9 @@ public final class SectionByBeat implements Chart {
     private static final int TITLE_PX = 40;
     private static final int EDGE_PX = 4 * Look.STEP_PX;
 
+    /** The key below a short section has room. */
+    private static final int LEAST_WIDTH_PX = 800;
+
     private final Comparison comparison;
     private final Against reference;
     private final Bowing bowing;
@@ -80,7 +83,7 @@ public final class SectionByBeat implements Chart {
 
     @Override
     public int widthPx() {
-        return Math.max(720, systems.widthPx() + 2 * EDGE_PX);
+        return Math.max(LEAST_WIDTH_PX, systems.widthPx() + 2 * EDGE_PX);
     }
 
     @Override

@@ -250,7 +250,9 @@ public final class ClipPlayer implements AutoCloseable {
 
     /** What the user should know about how this clip is heard or seen, in one sentence: no sound, a damaged end. */
     public Optional<String> note() {
-        return drawer.trouble().or(() -> soundNote);
+        return drawer.trouble()
+                .or(() -> clock instanceof SoundOut out ? out.trouble() : Optional.empty())
+                .or(() -> soundNote);
     }
 
     /** The director's work. */

@@ -1,25 +1,47 @@
 package tuttarco.playback;
 
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
 import tuttarco.video.ClipSound;
 
-/** The computer's sound output. */
+/**
+ * The computer's sound output. One that is taken away while it plays no longer says how much was heard; playing then goes on
+ * unheard by the computer's clock.
+ */
 final class SoundCard implements SoundOut {
     private static final int BYTES = Short.BYTES;
+    private static final int FRAME_BYTES = BYTES * ClipSound.CHANNELS;
 
     /** Sound that waits to be heard, seconds: enough for a thread to be late, short enough for orders to be followed at once (chosen). */
     private static final double WAITING_S = 0.2;
 
+    /** An output that has sound and plays none of it for so long is gone, seconds: some buffers of any device (chosen). */
+    private static final double GONE_S = 1;
+
     private final SourceDataLine line;
+    private final LongSupplier clockNs;
     private byte[] bytes = new byte[0];
     private long before;
 
-    private SoundCard(SourceDataLine line) {
+    /** Guarded by this: whether it runs, the samples given since it was halted, and when it last played on. */
+    private boolean running;
+
+    private long given;
+    private long lastPlayed;
+    private long playedOnNs;
+    private boolean gone;
+
+    /**
+     * @param line open
+     * @param clockNs counts nanoseconds
+     */
+    SoundCard(SourceDataLine line, LongSupplier clockNs) {
         this.line = line;
+        this.clockNs = clockNs;
     }
 
     /** The usual output, if there is one that is free. */
@@ -29,7 +51,7 @@ final class SoundCard implements SoundOut {
         try {
             SourceDataLine line = AudioSystem.getSourceDataLine(format);
             line.open(format, (int) (WAITING_S * ClipSound.SAMPLES_PER_S * format.getFrameSize()));
-            return Optional.of(new SoundCard(line));
+            return Optional.of(new SoundCard(line, System::nanoTime));
         } catch (LineUnavailableException | IllegalArgumentException e) {
             // told to the user by the player's note: there is none, or it is in use
             return Optional.empty();
@@ -37,29 +59,57 @@ final class SoundCard implements SoundOut {
     }
 
     @Override
-    public void start() {
+    public synchronized void start() {
         line.start();
+        running = true;
+        playedOnNs = clockNs.getAsLong();
     }
 
     @Override
-    public void halt() {
+    public synchronized void halt() {
         line.stop();
         line.flush();
         before = line.getLongFramePosition();
+        running = false;
+        given = 0;
+        lastPlayed = 0;
     }
 
     @Override
     public double playedS() {
-        return Math.max(0, line.getLongFramePosition() - before) / (double) ClipSound.SAMPLES_PER_S;
+        return (double) played() / ClipSound.SAMPLES_PER_S;
+    }
+
+    /** Samples played since it was halted; where the output is gone, as many as would have been by now. */
+    private synchronized long played() {
+        long nowNs = clockNs.getAsLong();
+        if (gone) {
+            return running ? lastPlayed + (long) ((nowNs - playedOnNs) / 1e9 * ClipSound.SAMPLES_PER_S) : 0;
+        }
+        long now = Math.max(0, line.getLongFramePosition() - before);
+        if (now != lastPlayed || given <= now) {
+            lastPlayed = now;
+            playedOnNs = nowNs;
+        } else if (running && (nowNs - playedOnNs) / 1e9 > GONE_S) {
+            gone = true;
+            playedOnNs = nowNs;
+        }
+        return now;
     }
 
     @Override
-    public int room() {
-        return line.available() / (ClipSound.CHANNELS * BYTES);
+    public synchronized int room() {
+        return gone
+                ? (int) Math.max(0, WAITING_S * ClipSound.SAMPLES_PER_S - (given - played()))
+                : line.available() / FRAME_BYTES;
     }
 
     @Override
-    public void write(float[] block) {
+    public synchronized void write(float[] block) {
+        given += block.length / ClipSound.CHANNELS;
+        if (gone) {
+            return;
+        }
         if (bytes.length != block.length * BYTES) {
             bytes = new byte[block.length * BYTES];
         }
@@ -69,6 +119,15 @@ final class SoundCard implements SoundOut {
             bytes[BYTES * i + 1] = (byte) (value >> Byte.SIZE);
         }
         line.write(bytes, 0, bytes.length);
+    }
+
+    @Override
+    public synchronized Optional<String> trouble() {
+        return gone
+                ? Optional.of(
+                        "Nothing is heard any more, because the sound output is gone; open the take again to hear it"
+                                + " through another.")
+                : Optional.empty();
     }
 
     @Override

@@ -1,7 +1,5 @@
 package tuttarco.window;
 
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +17,6 @@ import javax.swing.JProgressBar;
 import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
@@ -224,16 +221,12 @@ final class BeatsPage extends JPanel {
         tempo.addActionListener(e -> give());
         start.addActionListener(e -> give());
         anchorList.addListSelectionListener(e -> showAnchor());
-        Controls.key(anchorList, WHEN_FOCUSED, KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), e -> removeAnchor());
-        key(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK, beats::undo);
-        key(KeyEvent.VK_Y, InputEvent.CTRL_DOWN_MASK, beats::redo);
-        Controls.key(sound, WHEN_FOCUSED, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), e -> playing.playOrPause());
+        Keys.bind(anchorList, WHEN_FOCUSED, "DELETE", this::removeAnchor);
+        Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ctrl Z", beats::undo);
+        Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, "ctrl Y", beats::redo);
+        Keys.bind(sound, WHEN_FOCUSED, "SPACE", playing::playOrPause);
         sound.onMoved(this::showStretch);
         scroll.addAdjustmentListener(e -> scrolled());
-    }
-
-    private void key(int code, int held, Runnable pressed) {
-        Controls.key(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, KeyStroke.getKeyStroke(code, held), e -> pressed.run());
     }
 
     /** Leaves the page: playing stops. */

@@ -1,14 +1,9 @@
 package tuttarco.window;
 
-import java.awt.event.ActionEvent;
-import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
-import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.KeyStroke;
 import tuttarco.chart.Type;
 
 /** Controls as every step has them: named, spoken, and reached by a key. */
@@ -68,19 +63,5 @@ final class Controls {
         words.setName(name);
         words.putClientProperty(NO_PAGE, true);
         return words;
-    }
-
-    /** Has a key do something while the focus is in the component or within. */
-    static void key(JComponent component, int when, KeyStroke key, Consumer<ActionEvent> pressed) {
-        Action action = new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                pressed.accept(e);
-            }
-        };
-        component.getInputMap(when).put(key, key.toString());
-        component.getActionMap().put(key.toString(), action);
     }
 }

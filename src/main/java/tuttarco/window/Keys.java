@@ -1,5 +1,7 @@
 package tuttarco.window;
 
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 
@@ -14,6 +16,14 @@ final class Keys {
      * @param key as {@link KeyStroke#getKeyStroke(String)} reads it
      */
     static void bind(JComponent component, int when, String key, Runnable done) {
-        Controls.key(component, when, KeyStroke.getKeyStroke(key), e -> done.run());
+        component.getInputMap(when).put(KeyStroke.getKeyStroke(key), key);
+        component.getActionMap().put(key, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                done.run();
+            }
+        });
     }
 }

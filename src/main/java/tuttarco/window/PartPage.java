@@ -50,6 +50,9 @@ final class PartPage extends JPanel {
     /** Bow text that is typed takes this share of what a taller window gives. */
     private static final double TEXT_SHARE = 0.4;
 
+    /** The strip keeps so much height in a low window, before scaling: one system. */
+    private static final int STRIP_LEAST_PX = 96;
+
     /** Awkward places seen without scrolling (chosen). */
     private static final int AWKWARD_ROWS = 3;
 
@@ -126,7 +129,7 @@ final class PartPage extends JPanel {
         add(offer, "cell 1 0, hidemode 3");
         JScrollPane scrolled = new JScrollPane(strip);
         scrolled.getVerticalScrollBar().setUnitIncrement(UIScale.scale(40));
-        scrolled.setMinimumSize(new Dimension(0, 0));
+        scrolled.setMinimumSize(new Dimension(0, UIScale.scale(STRIP_LEAST_PX)));
         split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, text, scrolled);
         split.setResizeWeight(TEXT_SHARE);
         split.setBorder(null);

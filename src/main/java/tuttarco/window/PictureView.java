@@ -115,13 +115,7 @@ public final class PictureView extends JComponent implements Sink {
 
     /** From pixels of the upright clip to those of the view. */
     public AffineTransform pictureToView() {
-        AffineTransform transform = new AffineTransform();
-        player.map(ClipPlayer::facts).ifPresent(clip -> {
-            double scale = Math.min((double) getWidth() / clip.widthPx(), (double) getHeight() / clip.heightPx());
-            transform.translate((getWidth() - scale * clip.widthPx()) / 2, (getHeight() - scale * clip.heightPx()) / 2);
-            transform.scale(scale, scale);
-        });
-        return transform;
+        return player.map(p -> Fit.of(p.facts(), this)).orElseGet(AffineTransform::new);
     }
 
     /** Told on the event thread that another picture is seen, that playing ended, or that another player is watched. */
@@ -150,9 +144,10 @@ public final class PictureView extends JComponent implements Sink {
         }
     }
 
+    /** Paints at once: asked to repaint, the picture would wait behind all that its listeners do, and once more in the queue. */
     private void tell() {
         willTell.set(false);
-        repaint();
+        paintImmediately(0, 0, getWidth(), getHeight());
         onChange.tell();
     }
 

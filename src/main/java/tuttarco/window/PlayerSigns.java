@@ -7,6 +7,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import tuttarco.chart.Cell;
 import tuttarco.chart.CellPen;
 import tuttarco.chart.Palette;
@@ -31,9 +32,12 @@ final class PlayerSigns implements PictureView.Overlay {
 
     private final Reviewing reviewing;
     private final Following following;
+    private final IntSupplier viewWidthPx;
 
-    PlayerSigns(Reviewing reviewing, Following following) {
+    /** @param viewWidthPx how wide the view is in which it draws */
+    PlayerSigns(Reviewing reviewing, Following following, IntSupplier viewWidthPx) {
         this.reviewing = reviewing;
+        this.viewWidthPx = viewWidthPx;
         this.following = following;
     }
 
@@ -96,7 +100,7 @@ final class PlayerSigns implements PictureView.Overlay {
     }
 
     /** The seat's frame, light on dark so that it shows on any picture, and the player's name. */
-    private static void drawChosen(Graphics2D g, Palette palette, Player player, Rectangle2D seat) {
+    private void drawChosen(Graphics2D g, Palette palette, Player player, Rectangle2D seat) {
         g.setPaint(palette.ground());
         g.setStroke(new BasicStroke(4));
         g.draw(seat);
@@ -104,10 +108,11 @@ final class PlayerSigns implements PictureView.Overlay {
         g.setStroke(new BasicStroke(2));
         g.draw(seat);
         g.setFont(Type.strong());
-        String name = Words.shortened(
-                Words.plain(player.label()), g.getFontMetrics(), Math.max(seat.getWidth() - 8, LEAST_CELL_PX * 4));
+        double roomPx = viewWidthPx.getAsInt() / Drawn.scale();
+        String name = Words.shortened(Words.plain(player.label()), g.getFontMetrics(), roomPx - 8);
         double widthPx = g.getFontMetrics().stringWidth(name) + 8.0;
-        Rectangle2D label = new Rectangle2D.Double(seat.getX(), seat.getMaxY() - 20, widthPx, 20);
+        double leftPx = Math.max(0, Math.min(seat.getX(), roomPx - widthPx));
+        Rectangle2D label = new Rectangle2D.Double(leftPx, seat.getMaxY() - 20, widthPx, 20);
         ground(g, palette, label);
         g.setPaint(palette.ink());
         Drawn.text(g, name, Type.strong(), label.getX() + 4, label.getCenterY());

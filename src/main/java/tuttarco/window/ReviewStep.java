@@ -117,12 +117,12 @@ final class ReviewStep implements Step {
         lists.addTab("Rehearse", toRehearse);
         lists.addTab("Set by hand", scrolled(history));
         JSplitPane beside =
-                split(JSplitPane.VERTICAL_SPLIT, section.scrolled(), lists, LEAST_PX, 0.6, "review-split-lists");
+                split(JSplitPane.VERTICAL_SPLIT, section.scrolled(), lists, LEAST_PX, 0.8, "review-split-lists");
         JSplitPane above = split(JSplitPane.HORIZONTAL_SPLIT, seen, beside, LEAST_PX, 0.55, "review-split-section");
         JPanel below = new JPanel(new BorderLayout());
         below.add(new HandBar(view, reviewing, byHand, correcting), BorderLayout.NORTH);
         below.add(new BowCurve(reviewing, byHand), BorderLayout.CENTER);
-        return split(JSplitPane.VERTICAL_SPLIT, above, below, LEAST_BELOW_PX, 0.72, "review-split-bow");
+        return split(JSplitPane.VERTICAL_SPLIT, above, below, LEAST_BELOW_PX, 0.9, "review-split-bow");
     }
 
     private static JScrollPane scrolled(JComponent list) {
@@ -233,7 +233,7 @@ final class ReviewStep implements Step {
         player = Optional.of(opened);
         double perS = opened.facts().framesPerS();
         following = new Following(perS > 0 ? 1 / perS : USUAL_PICTURE_S);
-        picture.overlay(new PlayerSigns(reviewing, following));
+        picture.overlay(new PlayerSigns(reviewing, following, picture::getWidth));
         picture.watch(player);
         opened.note().ifPresent(session::say);
         following.sought(session.choice().timeS());

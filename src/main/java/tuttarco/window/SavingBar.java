@@ -34,6 +34,15 @@ final class SavingBar extends JPanel {
         look();
     }
 
+    /** The line below has the colour of the theme that is worn now. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (again != null) {
+            look();
+        }
+    }
+
     private void look() {
         Saving saving = session.saving();
         boolean elsewhere = saving instanceof Saving.ChangedElsewhere;

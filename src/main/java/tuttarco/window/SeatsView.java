@@ -15,6 +15,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
@@ -128,25 +129,21 @@ final class SeatsView extends JComponent {
 
     // where the picture lies
 
+    private AffineTransform pictureToView() {
+        return model.still().map(s -> Fit.of(s.facts(), this)).orElseGet(AffineTransform::new);
+    }
+
     /** View pixels for a pixel of the picture; 1 while there is none. */
     double scale() {
-        return model.still()
-                .map(s -> Math.min(
-                        (double) getWidth() / s.facts().widthPx(),
-                        (double) getHeight() / s.facts().heightPx()))
-                .orElse(1.0);
+        return pictureToView().getScaleX();
     }
 
     private double leftPx() {
-        return model.still()
-                .map(s -> (getWidth() - scale() * s.facts().widthPx()) / 2)
-                .orElse(0.0);
+        return pictureToView().getTranslateX();
     }
 
     private double topPx() {
-        return model.still()
-                .map(s -> (getHeight() - scale() * s.facts().heightPx()) / 2)
-                .orElse(0.0);
+        return pictureToView().getTranslateY();
     }
 
     double viewX(double pictureXPx) {

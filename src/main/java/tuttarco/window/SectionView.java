@@ -362,7 +362,7 @@ final class SectionView extends Drawn implements Scrollable {
             table().ifPresent(t -> {
                 g.setPaint(palette.ink());
                 for (BarRun bar : t.bars()) {
-                    text(g, bar.bar(), Type.small(), bar.firstIndex() * CELL_WIDTH_PX + 3, BARS_PX / 2);
+                    text(g, bar.bar(), Type.small(), bar.firstIndex() * CELL_WIDTH_PX + 6, BARS_PX / 2 - 1);
                 }
                 double x = cursorX(t);
                 Path2D here = new Path2D.Double();

@@ -1,11 +1,12 @@
 package tuttarco.window;
 
 import java.awt.Dimension;
+import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
 
 /** Words that wrap where the window ends; they can be read out and copied, not changed. */
-final class Sentence extends JTextArea {
+class Sentence extends JTextArea {
     private static final long serialVersionUID = 1L;
 
     Sentence(String name) {
@@ -15,14 +16,25 @@ final class Sentence extends JTextArea {
         setLineWrap(true);
         setWrapStyleWord(true);
         setOpaque(false);
-        setBorder(null);
+        // a look puts a border of its own where there is none
+        setBorder(BorderFactory.createEmptyBorder());
         setFont(UIManager.getFont("defaultFont"));
     }
 
-    void say(String text) {
+    final void say(String text) {
         setText(text);
         getAccessibleContext().setAccessibleName(text);
         revalidate();
+    }
+
+    /** How high it is depends on how wide it is. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean otherWidth = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (otherWidth) {
+            revalidate();
+        }
     }
 
     @Override

@@ -12,8 +12,6 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
@@ -28,7 +26,6 @@ import java.util.OptionalInt;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.chart.Palette;
@@ -104,27 +101,27 @@ final class SoundView extends JComponent {
     }
 
     private void keys() {
-        key(KeyEvent.VK_LEFT, 0, () -> beats.nudge(-NUDGE_S));
-        key(KeyEvent.VK_RIGHT, 0, () -> beats.nudge(NUDGE_S));
-        key(KeyEvent.VK_LEFT, InputEvent.SHIFT_DOWN_MASK, () -> beats.nudge(-FINE_NUDGE_S));
-        key(KeyEvent.VK_RIGHT, InputEvent.SHIFT_DOWN_MASK, () -> beats.nudge(FINE_NUDGE_S));
-        key(KeyEvent.VK_DOWN, 0, () -> beats.chooseBar(1));
-        key(KeyEvent.VK_UP, 0, () -> beats.chooseBar(-1));
-        key(KeyEvent.VK_DOWN, InputEvent.ALT_DOWN_MASK, () -> beats.chooseBeat(1));
-        key(KeyEvent.VK_UP, InputEvent.ALT_DOWN_MASK, () -> beats.chooseBeat(-1));
-        key(KeyEvent.VK_DELETE, 0, beats::freeChosen);
-        key(KeyEvent.VK_PAGE_DOWN, 0, () -> scroll(0.8));
-        key(KeyEvent.VK_PAGE_UP, 0, () -> scroll(-0.8));
-        for (int closer : new int[] {KeyEvent.VK_PLUS, KeyEvent.VK_ADD, KeyEvent.VK_EQUALS}) {
-            key(closer, 0, this::closer);
+        key("LEFT", () -> beats.nudge(-NUDGE_S));
+        key("RIGHT", () -> beats.nudge(NUDGE_S));
+        key("shift LEFT", () -> beats.nudge(-FINE_NUDGE_S));
+        key("shift RIGHT", () -> beats.nudge(FINE_NUDGE_S));
+        key("DOWN", () -> beats.chooseBar(1));
+        key("UP", () -> beats.chooseBar(-1));
+        key("alt DOWN", () -> beats.chooseBeat(1));
+        key("alt UP", () -> beats.chooseBeat(-1));
+        key("DELETE", beats::freeChosen);
+        key("PAGE_DOWN", () -> scroll(0.8));
+        key("PAGE_UP", () -> scroll(-0.8));
+        for (String closer : List.of("PLUS", "ADD", "EQUALS")) {
+            key(closer, this::closer);
         }
-        for (int wider : new int[] {KeyEvent.VK_MINUS, KeyEvent.VK_SUBTRACT}) {
-            key(wider, 0, this::wider);
+        for (String wider : List.of("MINUS", "SUBTRACT")) {
+            key(wider, this::wider);
         }
     }
 
-    private void key(int code, int held, Runnable pressed) {
-        Controls.key(this, WHEN_FOCUSED, KeyStroke.getKeyStroke(code, held), e -> pressed.run());
+    private void key(String key, Runnable pressed) {
+        Keys.bind(this, WHEN_FOCUSED, key, pressed);
     }
 
     /** Is told when another stretch is seen. */

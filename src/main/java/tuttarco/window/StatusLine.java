@@ -13,7 +13,7 @@ import tuttarco.review.Session;
 final class StatusLine extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private final JLabel sentence = new JLabel(" ") {
+    private final Sentence sentence = new Sentence("message") {
         private static final long serialVersionUID = 1L;
 
         /** Asked for whenever it is painted, so that it is readable in either theme. */
@@ -28,7 +28,6 @@ final class StatusLine extends JPanel {
 
     StatusLine(Session session) {
         super(new MigLayout("insets 6 16 8 16, fillx", "[grow]16[]", ""));
-        sentence.setName("message");
         saved.setName("saved");
         add(sentence, "growx, wmin 0");
         add(saved);
@@ -46,10 +45,7 @@ final class StatusLine extends JPanel {
     private void show(Message message) {
         trouble = message.kind() == Message.Kind.TROUBLE;
         String text = trouble ? "Please note: " + message.sentence() : message.sentence();
-        // a text field of Swing reads what begins with <html> as a page
-        sentence.putClientProperty("html.disable", true);
-        sentence.setText(text.isEmpty() ? " " : text);
-        sentence.setToolTipText(null);
-        sentence.getAccessibleContext().setAccessibleName(text);
+        // a line that is empty keeps its room
+        sentence.say(text.isEmpty() ? " " : text);
     }
 }

@@ -10,7 +10,6 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
@@ -23,7 +22,6 @@ import java.util.stream.IntStream;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import javax.swing.ToolTipManager;
@@ -70,16 +68,16 @@ final class StripView extends JComponent implements Scrollable {
                 repaint();
             }
         });
-        key(KeyEvent.VK_RIGHT, () -> choose(chosen.orElse(-1) + 1));
-        key(KeyEvent.VK_LEFT, () -> choose(chosen.orElse(1) - 1));
-        key(KeyEvent.VK_DOWN, () -> chooseSystem(1));
-        key(KeyEvent.VK_UP, () -> chooseSystem(-1));
-        key(KeyEvent.VK_HOME, () -> choose(0));
-        key(KeyEvent.VK_END, () -> choose(strokes().size() - 1));
+        key("RIGHT", () -> choose(chosen.orElse(-1) + 1));
+        key("LEFT", () -> choose(chosen.orElse(1) - 1));
+        key("DOWN", () -> chooseSystem(1));
+        key("UP", () -> chooseSystem(-1));
+        key("HOME", () -> choose(0));
+        key("END", () -> choose(strokes().size() - 1));
     }
 
-    private void key(int code, Runnable pressed) {
-        Controls.key(this, WHEN_FOCUSED, KeyStroke.getKeyStroke(code, 0), e -> pressed.run());
+    private void key(String key, Runnable pressed) {
+        Keys.bind(this, WHEN_FOCUSED, key, pressed);
     }
 
     void showPart(Optional<Part> shown) {

@@ -1,6 +1,7 @@
 package tuttarco.window;
 
 import java.awt.Component;
+import java.awt.Insets;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
@@ -41,6 +42,9 @@ public final class Transport extends JPanel {
 
     private static final int SIGN_HEIGHT = 28;
 
+    /** Speeds stand close, so that all have room in the least window; pixels before scaling. */
+    private static final Insets SPEED_MARGIN = new Insets(2, 8, 2, 8);
+
     /** The slider's steps. */
     private static final int TENTHS = 10;
 
@@ -59,14 +63,15 @@ public final class Transport extends JPanel {
      *     clip if empty
      */
     public Transport(String stepKey, PictureView view, Supplier<Optional<Loop>> stretch) {
-        super(new MigLayout("insets 6 12 6 12, gap 4, fillx", "[][][][grow, fill]12[]12[]0[]0[]0[]12[]", "[center]"));
+        super(new MigLayout(
+                "insets 6 12 6 12, gap 4 2, fillx", "[][][]12:push[]0[]0[]0[]12:push[]", "[center][center]"));
         this.view = view;
         setName(stepKey + "-transport");
         getAccessibleContext().setAccessibleName("Playing the take");
+        addPosition(stepKey);
         button(new JButton(TransportIcon.BACK), stepKey + "-back", "One picture back", "comma", p -> p.step(-1));
         button(play, stepKey + "-play", "Play", "space", Transport::playOrPause);
         button(new JButton(TransportIcon.ON), stepKey + "-on", "One picture on", "full stop", p -> p.step(1));
-        addPosition(stepKey);
         addSpeeds(stepKey);
         button(
                 loop,
@@ -115,16 +120,17 @@ public final class Transport extends JPanel {
                 view.player().ifPresent(p -> p.seek((double) position.getValue() / TENTHS));
             }
         });
-        add(position, "wmin 80");
+        add(position, "span, split 2, growx, wmin 80");
         time.setName(stepKey + "-time");
         time.getAccessibleContext().setAccessibleName("Time");
-        add(time);
+        add(time, "wrap");
     }
 
     private void addSpeeds(String stepKey) {
         ButtonGroup group = new ButtonGroup();
         for (int percent : SPEEDS_PERCENT) {
             JToggleButton speed = new JToggleButton(percent + " %");
+            speed.setMargin(SPEED_MARGIN);
             group.add(speed);
             speeds.add(speed);
             button(

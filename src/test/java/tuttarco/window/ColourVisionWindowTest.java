@@ -3,7 +3,6 @@ package tuttarco.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
@@ -41,7 +40,7 @@ class ColourVisionWindowTest extends WindowTest {
         GuiActionRunner.execute(() -> session().analysed(section));
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_5);
         untilSpots();
-        Path file = picture("colour-vision", theme, new Dimension(1900, 1300));
+        Path file = picture("colour-vision", theme, 1900, 1080);
         BufferedImage picture = ImageIO.read(file.toFile());
         Point corner = GuiActionRunner.execute(() -> SwingUtilities.convertPoint(
                 robot().finder().findByName("review-section", SectionView.class),
@@ -76,9 +75,10 @@ class ColourVisionWindowTest extends WindowTest {
         int edge = 0;
         for (int y = box.y; y < box.y + box.height; y++) {
             for (int x = box.x; x < box.x + box.width; x++) {
-                int in = Math.min(
+                int inPx = Math.min(
                         Math.min(x - box.x, box.x + box.width - 1 - x),
                         Math.min(y - box.y, box.y + box.height - 1 - y));
+                int in = (int) (inPx / Drawn.scale());
                 boolean drawn = drawn(seen.getRGB(x, y), ground);
                 if (in >= 4) {
                     inner++;

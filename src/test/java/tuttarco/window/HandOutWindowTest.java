@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Dimension;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,6 +44,7 @@ class HandOutWindowTest extends ReadWindowTest {
         assertEquals(
                 folder.resolve("unified for the section").toString(),
                 window().textBox("hand-out-folder").text());
+        pictures("hand-out");
         Path out = folder.resolve("handed");
         window().textBox("hand-out-folder").setText(out.toString());
         window().checkBox("hand-out-data").check();
@@ -62,10 +62,7 @@ class HandOutWindowTest extends ReadWindowTest {
                         "unified as bowed by Desk 1 outside.marks.txt")),
                 names.toString());
         assertTrue(Files.readString(out.resolve("results.json")).contains("as bowed by"), "noted with the others");
-        for (Theme theme : Theme.values()) {
-            picture("hand-out", theme, new Dimension(1340, 710));
-            picture("hand-out", theme, new Dimension(3840, 2160));
-        }
+        pictures("hand-out-after");
     }
 
     @Test

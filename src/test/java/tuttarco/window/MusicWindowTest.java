@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
@@ -139,7 +138,7 @@ class MusicWindowTest extends WindowTest {
         assertTrue(
                 own.textBox("music-text-trouble").text().startsWith("Please note, line 2, column 4: 'q3' is no stroke"),
                 own.textBox("music-text-trouble").text());
-        pictures("music-typing");
+        seen("music-typing");
         own.button("music-text-there").click();
         assertEquals(14, (int)
                 GuiActionRunner.execute(() -> own.textBox("music-text").target().getCaretPosition()));
@@ -152,7 +151,7 @@ class MusicWindowTest extends WindowTest {
         assertTrue(
                 own.textBox("music-stroke").text().contains("Awkward: "),
                 own.textBox("music-stroke").text());
-        pictures("music-part");
+        seen("music-part");
         own.button("music-text-done").click();
         assertTrue(Files.exists(folder.resolve("unified.over.bowing.txt")));
     }
@@ -183,7 +182,7 @@ class MusicWindowTest extends WindowTest {
         robot().waitForIdle();
         double draggedS = GuiActionRunner.execute(() -> view.seen().timeS(from + 14, view.getWidth()));
         assertEquals(draggedS, timeS(4), 0.001);
-        pictures("music-beats");
+        seen("music-beats");
         robot().pressAndReleaseKeys(KeyEvent.VK_DELETE);
         assertEquals(0, own.list("music-anchors").contents().length);
         own.button("music-undo").click();
@@ -212,7 +211,7 @@ class MusicWindowTest extends WindowTest {
         own.button("music-play").click();
         until("the taps are heard", () -> sound.playing() && sound.ticks().size() == 5);
         own.button("music-play").click();
-        pictures("music-taps");
+        seen("music-taps");
         own.button("music-taps-list").click();
         until(
                 "the taps are the beats",
@@ -266,20 +265,11 @@ class MusicWindowTest extends WindowTest {
         own.button("music-hear").click();
         until("it can't be heard", () -> model().beats().state() instanceof BeatsModel.State.Wrong);
         assertTrue(own.textBox("music-beats-told").text().contains("has no sound"));
-        pictures("music-silent");
+        seen("music-silent");
     }
 
-    private void pictures(String name) {
-        for (Theme theme : Theme.values()) {
-            picture(own, name, theme, new Dimension(1340, 640));
-            picture(own, name, theme, new Dimension(3840, 2000));
-        }
-        GuiActionRunner.execute(() -> EventThreadWatch.get().aside(() -> {
-            Theme.PAPER.apply();
-            own.target().setSize(UIScale.scale(1340), UIScale.scale(640));
-            own.target().validate();
-            return own;
-        }));
+    private void seen(String name) {
+        picturesOfStep(own, name);
         robot().waitForIdle();
     }
 }

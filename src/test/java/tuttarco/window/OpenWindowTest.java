@@ -3,7 +3,6 @@ package tuttarco.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -49,7 +48,7 @@ class OpenWindowTest extends WindowTest {
 
     private void read() {
         if (Files.notExists(state.resolve("note-on-filming-read.txt"))) {
-            picture("open-note", Theme.PAPER, new Dimension(1340, 710));
+            pictures("open-note");
             window().button("open-note-read").click();
             until("that is remembered", () -> Files.exists(state.resolve("note-on-filming-read.txt")));
         }
@@ -69,10 +68,7 @@ class OpenWindowTest extends WindowTest {
                 session().message().sentence());
         until("it is in the list", () -> window().list("open-recent").contents().length > 0);
         assertTrue(window().list("open-recent").contents()[0].contains("clip.mkv"));
-        for (Theme theme : Theme.values()) {
-            picture("open", theme, new Dimension(1340, 710));
-            picture("open", theme, new Dimension(3840, 2160));
-        }
+        pictures("open");
         window().button("open-go-on").click();
         window().panel("seats").requireVisible();
     }

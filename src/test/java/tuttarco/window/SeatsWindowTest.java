@@ -3,7 +3,6 @@ package tuttarco.window;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
@@ -29,9 +28,6 @@ import tuttarco.take.TakeFile;
 
 /** Setting up a section in the window, by mouse and by key. */
 class SeatsWindowTest extends WindowTest {
-    private static final Dimension SMALL = new Dimension(1340, 710);
-    private static final Dimension LARGE = new Dimension(3840, 2160);
-
     @TempDir
     Path folder;
 
@@ -179,7 +175,7 @@ class SeatsWindowTest extends WindowTest {
         Files.writeString(Draft.takeOf(video), theirs);
         drag(at(180, 20), at(300, 140));
         until("that is told", () -> session().saving() instanceof Saving.ChangedElsewhere);
-        picture("saving", Theme.PAPER, SMALL);
+        pictures("saving");
         assertEquals(theirs, Files.readString(Draft.takeOf(video)));
         window().button("saving-theirs").click();
         until(
@@ -196,10 +192,7 @@ class SeatsWindowTest extends WindowTest {
         until("a still is seen", () -> picture().scale() != 1.0);
         robot().click(picture(), middle(sample.players().get(3).seat()));
         window().table("seats-table").requireSelectedRows(3);
-        for (Theme theme : Theme.values()) {
-            picture("seats", theme, SMALL);
-            picture("seats", theme, LARGE);
-        }
+        pictures("seats");
     }
 
     @Test

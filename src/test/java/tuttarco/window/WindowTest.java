@@ -2,6 +2,7 @@ package tuttarco.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.EventQueue;
@@ -46,6 +47,9 @@ abstract class WindowTest {
     private static final Path PICTURES = Path.of("target", "window-pictures");
 
     private final EventThreadWatch watch = EventThreadWatch.get();
+    /** Height of the row of steps above a step and of the line below it, before scaling; pixels. */
+    private static final int AROUND_A_STEP = 74;
+
     private Robot robot;
     private Background background;
     private Session session;
@@ -186,13 +190,42 @@ abstract class WindowTest {
         }
     }
 
-    /** Takes a picture of the window in a theme and a size, as {@code NAME-paper-1340x710.png}. */
-    final Path picture(String name, Theme theme, Dimension size) {
-        return picture(window, name, theme, size);
+    /** How large the window is on a screen of 1366x768, or of 3840x2160 where all is drawn twice as large. */
+    private static Dimension usual() {
+        return UIScale.getUserScaleFactor() < 2 ? new Dimension(1340, 710) : new Dimension(3840, 2160);
     }
 
-    /** Takes a picture of another window in the same way. */
-    static Path picture(FrameFixture taken, String name, Theme theme, Dimension size) {
+    /** Takes pictures of the window in both themes, as {@code NAME-paper-1340x710.png}, and sees that nothing is cut off. */
+    final void pictures(String name) {
+        pictures(window, name, usual());
+        robot.waitForIdle();
+    }
+
+    /** Takes pictures of a step that stands in a frame of its own, in the same way. */
+    static void picturesOfStep(FrameFixture taken, String name) {
+        Dimension room = usual();
+        pictures(taken, name, new Dimension(room.width, room.height - UIScale.scale(AROUND_A_STEP)));
+    }
+
+    private static void pictures(FrameFixture taken, String name, Dimension size) {
+        Dimension before = GuiActionRunner.execute(() -> taken.target().getSize());
+        for (Theme theme : Theme.values()) {
+            picture(taken, name, theme, size);
+        }
+        GuiActionRunner.execute(() -> EventThreadWatch.get().aside(() -> {
+            Theme.PAPER.apply();
+            taken.target().setSize(before);
+            taken.target().validate();
+            return taken;
+        }));
+    }
+
+    /** Takes a picture of the window in a theme and a size before scaling, and sees that nothing is cut off. */
+    final Path picture(String name, Theme theme, int width, int height) {
+        return picture(window, name, theme, UIScale.scale(new Dimension(width, height)));
+    }
+
+    private static Path picture(FrameFixture taken, String name, Theme theme, Dimension size) {
         BufferedImage picture =
                 GuiActionRunner.execute(() -> EventThreadWatch.get().aside(() -> {
                     JFrame frame = (JFrame) taken.target();
@@ -217,6 +250,7 @@ abstract class WindowTest {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        assertEquals(List.of(), GuiActionRunner.execute(() -> CutOff.in(taken.target())), file.toString());
         return file;
     }
 }
