@@ -142,6 +142,11 @@ final class OnsetTimer {
         double[] loud = new double[rise.needed(PLACES)];
         for (int i = 0; i < loud.length; i++) {
             int at = guess - REACH - back + i;
+            if (at < SoundFeatures.FIRST_WHOLE && !sound.sounds(0)) {
+                // a recording that begins with background had it before, too; what begins with a tone may begin with a
+                // note
+                at = SoundFeatures.FIRST_WHOLE;
+            }
             if (at >= 0 && at < sound.levels().size()) {
                 loud[i] = fit.level(sound.levels().get(at), chord, before);
             }

@@ -15,6 +15,12 @@ final class PassageTimer {
 
     private static final byte BEGUN = -1;
 
+    /**
+     * What it costs, as a fit, that the recording begins while a passage is played, wherever that is: as much as beginning
+     * at a bar, so that a part's own beginning is preferred.
+     */
+    private static final float MID_NOTE = (float) (PartChords.AT_A_BAR_S * Fit.WELL / SoundFeatures.HOP_S);
+
     /** Frames a step goes back at most. */
     private static final int FURTHEST = 3;
 
@@ -66,7 +72,7 @@ final class PassageTimer {
                     totals[f][c] = Float.NEGATIVE_INFINITY;
                     continue;
                 }
-                float most = -beginnings[step];
+                float most = lowest + f == 0 ? Math.max(-beginnings[step], -MID_NOTE) : -beginnings[step];
                 ways[f][c] = BEGUN;
                 for (byte way = 0; way < WAYS.length; way++) {
                     int frame = f - WAYS[way][0];

@@ -30,6 +30,15 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
 
     static final double FLUX_HOP_S = HOP_S / 2;
 
+    /** What is 20 dB softer than all around it is background, as a share of its power (EBU Tech 3342 leaves out as much). */
+    private static final double BACKGROUND = 0.01;
+
+    /** ... so long before and after it, seconds. */
+    private static final double AROUND_S = 2;
+
+    /** The first short spectrum that holds sound alone, and no silence from before the recording. */
+    static final int FIRST_WHOLE = SHORT_WINDOW / HOP;
+
     /** Half hops from one short spectrum to that it is compared with (chosen: half a window). */
     private static final int FLUX_LAG = 2;
 
@@ -38,6 +47,16 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
 
     /** So many pairs of spectra are heard by all processors before the next are read: 12 s, 5 MB. */
     private static final int TOGETHER = 256;
+
+    /** Whether more than background is heard around a shape's middle. */
+    boolean sounds(int frame) {
+        for (float value : shapes.get(frame)) {
+            if (value != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
 
     /** When a shape's middle sounds, seconds from the clip's start. */
     double timeS(int frame) {
@@ -89,8 +108,31 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
                         shapes.add(moment.second);
                         ear.add(moment.brief);
                     });
-            return new SoundFeatures(shapes, ear.flux(), ear.levels, bands, track.startS());
+            return new SoundFeatures(sounding(shapes, ear.levels), ear.flux(), ear.levels, bands, track.startS());
         }
+    }
+
+    /** The shapes, but silence where what is heard is no more than what stays when nobody plays. */
+    private static List<float[]> sounding(List<float[]> shapes, List<float[]> levels) {
+        double[] upTo = new double[levels.size() + 1];
+        for (int i = 0; i < levels.size(); i++) {
+            double power = 0;
+            for (float amplitude : levels.get(i)) {
+                power += (double) amplitude * amplitude;
+            }
+            upTo[i + 1] = upTo[i] + power;
+        }
+        float[] silence = new float[SemitoneBands.COUNT];
+        int around = (int) (AROUND_S / FLUX_HOP_S);
+        List<float[]> sounding = new ArrayList<>();
+        for (int frame = 0; frame < shapes.size(); frame++) {
+            int at = 2 * frame;
+            int from = Math.max(0, at - around);
+            int to = Math.min(levels.size(), at + around + 1);
+            double usual = (upTo[to] - upTo[from]) / (to - from);
+            sounding.add(upTo[at + 1] - upTo[at] < BACKGROUND * usual ? silence : shapes.get(frame));
+        }
+        return sounding;
     }
 
     private static Spectra spectra(Spectra spectra, float[] samples) {
@@ -203,6 +245,8 @@ record SoundFeatures(List<float[]> shapes, float[] flux, List<float[]> levels, S
                 double grown = 0;
                 if (last.size() == FLUX_LAG) {
                     float[] before = last.remove(0);
+                    // that a recording begins is no growth of what it holds
+                    before = count < FIRST_WHOLE + FLUX_LAG ? now : before;
                     for (int k = 0; k < now.length; k++) {
                         grown += Math.max(0, now[k] - before[k]);
                     }

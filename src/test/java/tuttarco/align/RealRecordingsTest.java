@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,8 +73,12 @@ class RealRecordingsTest {
     }
 
     /**
-     * When each place of the part was heard: its notes' times by pitch, the first of each, seconds from {@code fromS}. Notes
-     * said to begin where nothing sounds are left out: of ba1 the first two, the first 0.8 s before any tone.
+     * When each place of the part was heard: its notes' times by pitch, the first of each, seconds from {@code fromS}; a
+     * time at which nothing sounds counts only if the note has no other. That is so in ba1 alone: its pickup is said to
+     * begin at 0.00 s and the D after it both at 0.31 and at 1.25 s, but until 0.82 s there is nothing but the room's noise,
+     * 29 dB below the piece. Those three times were not heard but laid out evenly: seven sixteenths of 313.64 ms up to the
+     * next note at 2.20 s, the D's two strings one after the other. So the D counts by 1.25 s, at which its bow is heard to
+     * change, and the pickup by 0.00 s, where nobody can be right.
      */
     private static Map<Double, Map<String, Double>> truth(String name, Part part, double fromS, double toS)
             throws IOException, InputException {
@@ -87,9 +92,12 @@ class RealRecordingsTest {
         for (String line : lines.subList(1, lines.size())) {
             String[] cells = line.split(",", -1);
             double timeS = Double.parseDouble(cells[1]) - originS;
-            if (timeS >= fromS && timeS <= toS && sounds(samples, timeS)) {
+            if (timeS >= fromS && timeS <= toS) {
                 truth.computeIfAbsent(Double.parseDouble(cells[3]) + pickup, q -> new HashMap<>())
-                        .putIfAbsent(cells[5], timeS - fromS);
+                        .merge(
+                                cells[5],
+                                timeS - fromS,
+                                (one, other) -> sounds(samples, fromS + one) || !sounds(samples, timeS) ? one : other);
             }
         }
         return truth;
@@ -153,15 +161,30 @@ class RealRecordingsTest {
         return score;
     }
 
-    /** The goal that was set; 17 onsets of de2, each timed to 30 ms, say little more of its median than that it is near. */
+    /**
+     * The goal that was set, by all onsets there are; one of ba1 cannot be met, see {@link #truth}. 17 onsets of de2, each
+     * timed to 30 ms, say little more of its median than that it is near.
+     */
     @ParameterizedTest
-    @CsvSource({"ba1,54", "de2,17"})
+    @CsvSource({"ba1,55", "de2,17"})
     void theNotesAreTimed(String name, int onsets) throws Exception {
         Score score = score(name, "", recording(name), 0, 16);
         assertEquals(onsets, score.onsets());
         assertTrue(score.medianMs() <= 20, score.toString());
         assertTrue(score.ninetiethMs() <= 60, score.toString());
         assertTrue(score.withinQuarterS() >= 0.97, score.toString());
+    }
+
+    /**
+     * The pickup begins where the sound does, and the D after it where the bow changes: the level rises out of the noise at
+     * 0.82 s and dips by 9 dB at 1.20 s (seen in spectra of 46 ms).
+     */
+    @Test
+    void aPickupIsNotLaidIntoTheSilenceBeforeIt() throws Exception {
+        List<Onset> onsets = onsets(part("ba1"), recording("ba1"));
+        assertEquals(0, onsets.get(0).quarters());
+        assertEquals(0.84, onsets.get(0).timeS(), 0.06);
+        assertEquals(1.23, onsets.get(1).timeS(), 0.06);
     }
 
     @ParameterizedTest
