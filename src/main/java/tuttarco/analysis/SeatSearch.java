@@ -18,7 +18,7 @@ public final class SeatSearch {
         int unsure = found.unsure().size();
         return "Nobody in " + InputBytes.name(video) + " clearly bows"
                 + (unsure == 0 ? "" : ", though " + unsure + " may")
-                + "; check that bow arms are seen over the whole clip, or draw the seats by hand.";
+                + "; check that the picture is upright and the bow arms are seen over the whole clip, or draw the seats by hand.";
     }
 
     /**

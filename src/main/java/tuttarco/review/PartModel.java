@@ -217,6 +217,15 @@ public final class PartModel {
                         sentence -> show(new State.Wrong(sentence)));
     }
 
+    /** Why the part can't be read, and what to do; empty where it can, or where there is none. */
+    public Optional<String> trouble() {
+        boolean several = names.size() > 1
+                && session.draft().flatMap(draft -> draft.partChoice().part()).isEmpty();
+        return state instanceof State.Wrong wrong
+                ? Optional.of(wrong.sentence() + (several ? "; choose it in Part in the file." : ""))
+                : Optional.empty();
+    }
+
     private void show(State other) {
         state = other;
         onChange.tell();

@@ -543,7 +543,9 @@ public final class SeatsModel {
     public List<String> troubles() {
         List<String> troubles = new ArrayList<>();
         List<Player> players = seats.players();
-        if (players.isEmpty()) {
+        if (session.draft().isEmpty()) {
+            troubles.add("Open a video or a take first.");
+        } else if (players.isEmpty()) {
             troubles.add("Nobody sits here yet: look for the players, or draw a seat around one.");
         } else if (players.stream().noneMatch(Player::leader)) {
             troubles.add("Nobody leads: choose the leader and press L.");

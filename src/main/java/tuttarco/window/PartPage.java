@@ -305,8 +305,8 @@ final class PartPage extends JPanel {
         offer.setVisible(model.part().offer().isPresent());
         offered.say(model.part().offer().map(PartModel.Offer::sentence).orElse(""));
         trouble.say(
-                state instanceof State.Wrong wrong
-                        ? "Please note: " + wrong.sentence()
+                model.part().trouble().isPresent()
+                        ? "Please note: " + model.part().trouble().get()
                         : state instanceof State.Reading ? "Reading the part\u2026" : "");
         trouble.setForeground(
                 state instanceof State.Wrong
