@@ -80,7 +80,7 @@ class OpenWindowTest extends WindowTest {
         TestClips.write(video, List.of(0.0, 0.04, 0.08), timeS -> TestClips.plain(320, 160, 0));
         drop(video);
         until("it is open", () -> session().draft().isPresent());
-        String told = window().label("message").text();
+        String told = window().textBox("message").text();
         assertTrue(told.startsWith("Please note: "), told);
         for (String word : List.of("no sound", "darker", "film with more light", "only 320 by 160 pixels")) {
             assertTrue(told.contains(word), told);

@@ -120,7 +120,6 @@ class ReviewWindowTest extends ReadWindowTest {
         assertEquals(new Cell(Cell.State.AGAINST, cell(10).direction()), cell(10));
         window().tabbedPane("review-lists").selectTab("Set by hand");
         assertEquals(4, window().list("review-history").target().getModel().getSize());
-        pictures("review-corrected");
         window().button("review-redo").click();
         untilCorrected(3);
         assertEquals(
@@ -130,6 +129,7 @@ class ReviewWindowTest extends ReadWindowTest {
                         analysed().comparison().beats().endS(10),
                         StrokeKind.STILL),
                 analysed().corrected().get(2).correction());
+        pictures("review-corrected");
     }
 
     @Test
