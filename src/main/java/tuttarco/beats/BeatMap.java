@@ -97,6 +97,15 @@ public record BeatMap(List<Beat> beats, List<Run> runs) {
         return lastBegun(timeS).filter(beat -> timeS < endS(beat));
     }
 
+    /** The beat that is meant by a time, seconds: one that begins at most half its length later, or else the one that lasts. */
+    public Optional<Integer> meantBy(double timeS) {
+        int next = lastBegun(timeS).map(i -> i + 1).orElse(0);
+        boolean soon = next < beats.size()
+                && beats.get(next).timeS() - timeS
+                        <= (endS(next) - beats.get(next).timeS()) / 2;
+        return soon ? Optional.of(next) : indexAt(timeS);
+    }
+
     /** When beat number {@code index} ends, seconds: where the next of its run begins, or as {@link #endS(Run)} says. */
     public double endS(int index) {
         Run run = runOf(index);

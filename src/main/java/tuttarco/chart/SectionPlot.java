@@ -7,14 +7,11 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import java.util.Optional;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.PlotState;
 import tuttarco.beats.BeatMap;
-import tuttarco.bow.BowDirection;
 import tuttarco.seats.Player;
-import tuttarco.strokes.Stroke;
 
 /** Draws a section by beat in systems: bar numbers above, the marked row, then the players by desk. */
 final class SectionPlot extends Plot {
@@ -149,50 +146,24 @@ final class SectionPlot extends Plot {
     }
 
     private void drawKey(Graphics2D g, double left, double middle) {
-        double x = left;
-        for (Cell.State state : List.of(Cell.State.WITH, Cell.State.AGAINST, Cell.State.UNSURE, Cell.State.UNSEEN)) {
-            x = drawKeyEntry(
-                    g, shown(state).stream().map(d -> new Cell(state, d)).toList(), word(state), x, middle);
-        }
+        drawKeyLine(g, SignKey.ofReadings(), left, middle);
         if (byHand(rows)) {
-            Cell set = new Cell(Cell.State.WITH, Optional.of(BowDirection.UP), Stroke.Source.BY_HAND);
-            Cell absent = new Cell(Cell.State.ABSENT, Optional.empty(), Stroke.Source.BY_HAND);
-            x = drawKeyEntry(g, List.of(set), "set by hand", left, middle + KEY_PX);
-            drawKeyEntry(g, List.of(absent), word(Cell.State.ABSENT), x, middle + KEY_PX);
+            drawKeyLine(g, SignKey.byHand(), left, middle + KEY_PX);
         }
     }
 
-    /** Returns where the next entry begins. */
-    private static double drawKeyEntry(Graphics2D g, List<Cell> cells, String words, double left, double middle) {
+    private static void drawKeyLine(Graphics2D g, List<SignKey> signs, double left, double middle) {
         double x = left;
-        CellPen pen = new CellPen();
-        for (Cell cell : cells) {
-            pen.add(cell, new Rectangle2D.Double(x, middle - 11, 22, 22));
-            x += 22;
+        for (SignKey sign : signs) {
+            CellPen pen = new CellPen();
+            for (Cell cell : sign.cells()) {
+                pen.add(cell, new Rectangle2D.Double(x, middle - 11, 22, 22));
+                x += 22;
+            }
+            pen.draw(g);
+            g.setPaint(Look.PALETTE.ink());
+            x += Look.STEP_PX;
+            x += Look.textStartingAt(g, sign.words(), Look.regular(Look.SMALL_PX), x, middle) + 6 * Look.STEP_PX;
         }
-        pen.draw(g);
-        g.setPaint(Look.PALETTE.ink());
-        x += Look.STEP_PX;
-        return x + Look.textStartingAt(g, words, Look.regular(Look.SMALL_PX), x, middle) + 6 * Look.STEP_PX;
-    }
-
-    /** What a cell of a state can hold. */
-    private static List<Optional<BowDirection>> shown(Cell.State state) {
-        return switch (state) {
-            case UNSURE -> List.of(Optional.of(BowDirection.DOWN), Optional.of(BowDirection.UP), Optional.empty());
-            case UNSEEN -> List.of(Optional.empty());
-            default -> List.of(Optional.of(BowDirection.DOWN), Optional.of(BowDirection.UP));
-        };
-    }
-
-    private static String word(Cell.State state) {
-        return switch (state) {
-            case WITH -> "down and up, with";
-            case AGAINST -> "against";
-            case UNSURE -> "unsure; ? of which way";
-            case UNSEEN -> "not seen";
-            case ABSENT -> "not there, as set by hand";
-            case SHOWN, EMPTY -> "";
-        };
     }
 }

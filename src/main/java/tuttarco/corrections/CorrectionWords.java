@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import tuttarco.beats.BeatMap;
 import tuttarco.files.Plain;
 import tuttarco.strokes.StrokeKind;
 
@@ -15,14 +16,21 @@ public final class CorrectionWords {
 
     /** Whom or what a correction is about, and what it says: {@code Nora, 12.40 to 12.90 s: up}. */
     public static String of(Correction correction) {
+        return of(correction, Optional.empty());
+    }
+
+    /** The same with the beat it begins at, where that is known: {@code Nora, bar 3 beat 2 (12.40 to 12.90 s): up}. */
+    public static String of(Correction correction, Optional<BeatMap> beats) {
         if (correction instanceof Correction.StrokeSet set) {
-            return span(set.player(), set.fromS(), set.toS()) + set.kind().word();
+            return span(set.player(), set.fromS(), set.toS(), beats)
+                    + set.kind().word();
         }
         if (correction instanceof Correction.Absent absent) {
-            return span(absent.player(), absent.fromS(), absent.toS()) + "absent";
+            return span(absent.player(), absent.fromS(), absent.toS(), beats) + "absent";
         }
         if (correction instanceof Correction.ChangeMoved moved) {
-            return Plain.text(moved.player()) + ": the change at " + seconds(moved.fromS()) + " s moved to "
+            return Plain.text(moved.player()) + ": the change at "
+                    + place(moved.fromS(), seconds(moved.fromS()) + " s", beats) + " moved to "
                     + seconds(moved.toS()) + " s";
         }
         Correction.BeatMoved moved = (Correction.BeatMoved) correction;
@@ -67,8 +75,15 @@ public final class CorrectionWords {
                 : Optional.of(String.join(" and ", sums) + were + " corrected by hand.");
     }
 
-    private static String span(String player, double fromS, double toS) {
-        return Plain.text(player) + ", " + seconds(fromS) + " to " + seconds(toS) + " s: ";
+    private static String span(String player, double fromS, double toS, Optional<BeatMap> beats) {
+        return Plain.text(player) + ", " + place(fromS, seconds(fromS) + " to " + seconds(toS) + " s", beats) + ": ";
+    }
+
+    /** The time as it is told, after the beat that is meant where one is. */
+    private static String place(double timeS, String told, Optional<BeatMap> beats) {
+        return beats.flatMap(map -> map.meantBy(timeS).map(i -> map.beats().get(i)))
+                .map(beat -> Plain.text(beat.spoken()) + " (" + told + ")")
+                .orElse(told);
     }
 
     private static String seconds(double timeS) {

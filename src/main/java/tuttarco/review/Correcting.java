@@ -168,19 +168,20 @@ public final class Correcting implements AutoCloseable {
         write();
     }
 
-    private static String sentence(LogEntry entry, Map<UUID, LogEntry.Done> made) {
+    private String sentence(LogEntry entry, Map<UUID, LogEntry.Done> made) {
         if (entry instanceof LogEntry.Done done) {
             return told(done) + ".";
         }
         boolean back = entry instanceof LogEntry.Undone;
         UUID of = back ? ((LogEntry.Undone) entry).correction() : ((LogEntry.Redone) entry).correction();
-        String what =
-                Optional.ofNullable(made.get(of)).map(Correcting::told).orElse("a correction that is not in the log");
+        String what = Optional.ofNullable(made.get(of)).map(this::told).orElse("a correction that is not in the log");
         return (back ? "taken back: " : "counts again: ") + what + ".";
     }
 
-    private static String told(LogEntry.Done done) {
-        return CorrectionWords.of(done.correction())
+    private String told(LogEntry.Done done) {
+        return CorrectionWords.of(
+                        done.correction(),
+                        uncorrected.flatMap(Uncorrected::told).map(BeatSource.Told::beats))
                 + CorrectionWords.was(done).map(was -> " (" + was + ")").orElse("");
     }
 

@@ -116,6 +116,7 @@ final class ReviewStep implements Step {
         toRehearse.add(scrolled(spots), BorderLayout.CENTER);
         lists.addTab("Rehearse", toRehearse);
         lists.addTab("Set by hand", scrolled(history));
+        lists.addTab("What the signs mean", scrolled(new SignsPage()));
         JSplitPane beside =
                 split(JSplitPane.VERTICAL_SPLIT, section.scrolled(), lists, LEAST_PX, 0.8, "review-split-lists");
         JSplitPane above = split(JSplitPane.HORIZONTAL_SPLIT, seen, beside, LEAST_PX, 0.55, "review-split-section");

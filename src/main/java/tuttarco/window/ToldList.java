@@ -2,8 +2,6 @@ package tuttarco.window;
 
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
@@ -29,14 +27,17 @@ final class ToldList<T> extends JList<T> {
         setModel(model);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setCellRenderer(new Told<>(heading, words));
-        addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent e) {
-                // the list keeps its cells' heights otherwise
-                setFixedCellHeight(1);
-                setFixedCellHeight(-1);
-            }
-        });
+    }
+
+    /** A list keeps the heights of its cells, which depend on its width. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean otherWidth = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (otherWidth) {
+            setFixedCellHeight(1);
+            setFixedCellHeight(-1);
+        }
     }
 
     void tell(List<T> things) {

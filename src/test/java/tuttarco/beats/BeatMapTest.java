@@ -56,6 +56,17 @@ class BeatMapTest {
     }
 
     @Test
+    void aTimeMeansTheBeatThatLastsOrOneThatIsNear() {
+        assertEquals(Optional.empty(), STOPPED.meantBy(-0.501));
+        assertEquals(Optional.of(0), STOPPED.meantBy(-0.5));
+        assertEquals(Optional.of(0), STOPPED.meantBy(0.499));
+        assertEquals(Optional.of(1), STOPPED.meantBy(0.5));
+        assertEquals(Optional.of(1), STOPPED.meantBy(1.999));
+        assertEquals(Optional.empty(), STOPPED.meantBy(2));
+        assertEquals(Optional.empty(), STOPPED.meantBy(11.5));
+    }
+
+    @Test
     void aBarGoesOnAfterAStopAsABarOfItsOwn() {
         assertEquals(
                 List.of(true, false, true, true, false),

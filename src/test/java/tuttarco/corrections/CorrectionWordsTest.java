@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import tuttarco.beats.Beat;
+import tuttarco.beats.BeatMap;
 import tuttarco.strokes.StrokeKind;
 
 class CorrectionWordsTest {
@@ -43,5 +45,22 @@ class CorrectionWordsTest {
         LogEntry.Done moved = Logged.done(1, new Correction.ChangeMoved("Nora", 1, 1.25));
         assertEquals(Optional.empty(), CorrectionWords.was(moved));
         assertEquals("Nora: the change at 1.00 s moved to 1.25 s", CorrectionWords.of(moved.correction()));
+    }
+
+    @Test
+    void theBeatItBeginsAtIsToldWhereThereIsOne() {
+        Optional<BeatMap> beats = Optional.of(new BeatMap(List.of(new Beat("7", 1, 1), new Beat("7", 2, 2))));
+        assertEquals(
+                "Nora, bar 7 beat 2 (1.95 to 2.50 s): up",
+                CorrectionWords.of(new Correction.StrokeSet("Nora", 1.95, 2.5, StrokeKind.UP), beats));
+        assertEquals(
+                "Nora, bar 7 beat 1 (1.20 to 2.00 s): absent",
+                CorrectionWords.of(new Correction.Absent("Nora", 1.2, 2), beats));
+        assertEquals(
+                "Nora: the change at bar 7 beat 1 (1.00 s) moved to 1.25 s",
+                CorrectionWords.of(new Correction.ChangeMoved("Nora", 1, 1.25), beats));
+        assertEquals(
+                "Nora: the change at 9.00 s moved to 9.25 s",
+                CorrectionWords.of(new Correction.ChangeMoved("Nora", 9, 9.25), beats));
     }
 }

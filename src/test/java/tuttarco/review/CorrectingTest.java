@@ -108,12 +108,14 @@ class CorrectingTest {
         correcting.apply(set(1, StrokeKind.STILL));
         assertTrue(correcting.canUndo());
         assertEquals(
-                "Corrected: Jon, 1.00 to 2.00 s: still (was up).",
+                "Corrected: Jon, bar 1 beat 2 (1.00 to 2.00 s): still (was up).",
                 session.message().sentence());
         windowRunsNext();
         assertEquals(List.of(set(1, StrokeKind.STILL)), inForce());
         assertEquals(Map.of(StrokeKind.UP, 1.0), ((LogEntry.Done) logged().get(0)).wasS());
-        assertEquals(List.of("2026-11-26 07:12:03: Jon, 1.00 to 2.00 s: still (was up)."), correcting.history());
+        assertEquals(
+                List.of("2026-11-26 07:12:03: Jon, bar 1 beat 2 (1.00 to 2.00 s): still (was up)."),
+                correcting.history());
 
         correcting.apply(set(1, StrokeKind.UNSEEN));
         windowRunsNext();
@@ -126,7 +128,7 @@ class CorrectingTest {
         windowRunsNext();
         correcting.undo();
         assertEquals(
-                "Taken back: Jon, 1.00 to 2.00 s: still (was up).",
+                "Taken back: Jon, bar 1 beat 2 (1.00 to 2.00 s): still (was up).",
                 session.message().sentence());
         windowRunsNext();
         assertEquals(List.of(), inForce());
@@ -137,9 +139,9 @@ class CorrectingTest {
         assertEquals(List.of(set(1, StrokeKind.STILL)), inForce());
         assertEquals(
                 List.of(
-                        "2026-11-26 07:12:03: counts again: Jon, 1.00 to 2.00 s: still (was up).",
-                        "2026-11-26 07:12:03: taken back: Jon, 1.00 to 2.00 s: still (was up).",
-                        "2026-11-26 07:12:03: Jon, 1.00 to 2.00 s: still (was up)."),
+                        "2026-11-26 07:12:03: counts again: Jon, bar 1 beat 2 (1.00 to 2.00 s): still (was up).",
+                        "2026-11-26 07:12:03: taken back: Jon, bar 1 beat 2 (1.00 to 2.00 s): still (was up).",
+                        "2026-11-26 07:12:03: Jon, bar 1 beat 2 (1.00 to 2.00 s): still (was up)."),
                 correcting.history());
         assertEquals(3, logged().size());
         correcting.redo();
