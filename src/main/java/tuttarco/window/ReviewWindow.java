@@ -12,6 +12,7 @@ import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.WindowConstants;
+import tuttarco.chart.Palette;
 import tuttarco.review.Correcting;
 import tuttarco.review.HandingOut;
 import tuttarco.review.Opening;
@@ -108,6 +109,15 @@ public final class ReviewWindow {
                         session.draft().map(d -> d.title() + " - Tuttarco").orElse("Tuttarco")));
         session.onGoTo(this::go);
         row.choose(0);
+        Palette palette = Theme.worn().palette();
+        session.background()
+                .run(
+                        () -> {
+                            FirstDrawing.draw(palette, frame.getGraphicsConfiguration());
+                            return palette;
+                        },
+                        drawn -> {},
+                        session::trouble);
     }
 
     /** Closes the window, unless something is not saved and the user goes back to it. */

@@ -26,10 +26,10 @@ final class EventThreadWatch {
 
     /**
      * The same for an event in which something is done for the first time, so that classes are loaded and run unprepared,
-     * milliseconds: the first sight of Review took 62 to 79 with 110 classes, all later ones 20 to 28 with none (two cores at a
-     * load of 8, 2026-11-26).
+     * milliseconds: the first sight of Review took 51 with 35 classes, all later ones 20 to 28 with none (two cores at a load
+     * of 3 and 8, 2026-11-26).
      */
-    static final double LONGEST_FIRST_MS = 150;
+    static final double LONGEST_FIRST_MS = 75;
 
     /** So many classes loaded tell a first time: later times load none, or one or two of the machine's own (same runs). */
     private static final int FIRST_CLASSES = 10;
