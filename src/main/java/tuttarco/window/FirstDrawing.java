@@ -17,6 +17,11 @@ import tuttarco.chart.Palette;
 import tuttarco.chart.SignKey;
 import tuttarco.chart.StrokePen;
 import tuttarco.chart.Type;
+import tuttarco.strokes.Bow;
+import tuttarco.strokes.BowUse;
+import tuttarco.strokes.Edge;
+import tuttarco.strokes.Stroke;
+import tuttarco.strokes.StrokeKind;
 
 /**
  * Draws once, where nobody sees it, what the window will draw: letters are outlined and classes loaded the first time, which
@@ -53,6 +58,16 @@ final class FirstDrawing {
             pen.draw(g, palette);
             StrokePen strokes = new StrokePen();
             strokes.addAgainst(box);
+            for (StrokeKind kind : StrokeKind.values()) {
+                strokes.add(
+                        new Bow(
+                                new Stroke(0, 1, kind, 1),
+                                new Edge.ClipEnd(),
+                                new Edge.ByHand(),
+                                new BowUse.Unknown(BowUse.Reason.NO_STROKE)),
+                        kind == StrokeKind.UP,
+                        box);
+            }
             strokes.draw(g, palette);
             Path2D curve = new Path2D.Double();
             curve.moveTo(0, 0);

@@ -127,6 +127,7 @@ class WalkWindowTest extends WindowTest {
         ReadSample.until("a still is seen", () -> picture.scale() != 1.0);
         window().button("seats-search").click();
         ReadSample.until("players are found", () -> !draft().players().isEmpty());
+        robot().waitForIdle();
         List<Player> found = draft().players();
         assertEquals(8, found.size());
         SeatBox before = found.get(7).seat();
