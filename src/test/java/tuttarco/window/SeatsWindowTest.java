@@ -165,14 +165,20 @@ class SeatsWindowTest extends WindowTest {
         window().button("seats-search").requireDisabled();
     }
 
-    @Test
-    void whatAnotherWindowSavedIsNotWrittenOver() throws Exception {
-        Path video = clip();
+    /** Seats a player, and has another program call him Jon; returns what it saved. */
+    private String changedElsewhere(Path video) throws Exception {
         open(video);
         drag(at(20, 20), at(120, 140));
         until("it is saved", () -> Files.exists(Draft.takeOf(video)));
         String theirs = Files.readString(Draft.takeOf(video)).replace("Desk 1 outside", "Jon");
         Files.writeString(Draft.takeOf(video), theirs);
+        return theirs;
+    }
+
+    @Test
+    void whatAnotherWindowSavedIsNotWrittenOver() throws Exception {
+        Path video = clip();
+        String theirs = changedElsewhere(video);
         drag(at(180, 20), at(300, 140));
         until("that is told", () -> session().saving() instanceof Saving.ChangedElsewhere);
         pictures("saving");
@@ -198,11 +204,7 @@ class SeatsWindowTest extends WindowTest {
     @Test
     void whatIsSetUpHereGoesOnUnderAnotherNameWithItsCorrections() throws Exception {
         Path video = clip();
-        open(video);
-        drag(at(20, 20), at(120, 140));
-        until("it is saved", () -> Files.exists(Draft.takeOf(video)));
-        String theirs = Files.readString(Draft.takeOf(video)).replace("Desk 1 outside", "Jon");
-        Files.writeString(Draft.takeOf(video), theirs);
+        String theirs = changedElsewhere(video);
         Files.writeString(CorrectionLog.beside(Draft.takeOf(video)), "every line");
         drag(at(180, 20), at(300, 140));
         until("that is told", () -> session().saving() instanceof Saving.ChangedElsewhere);
