@@ -26,6 +26,12 @@ public final class ClipPlayer implements AutoCloseable {
     /** Pictures this far behind the sound will not catch up on this computer: both begin anew; seconds (chosen). */
     private static final double LOST_S = 1;
 
+    /**
+     * A picture is handed over so much before the sound has come to its time, for it is seen later; seconds played (half of the
+     * pictures of a usual window were painted 8 ms or less after they were handed over, PlaybackBenchmark, 2026-11-26).
+     */
+    private static final double AHEAD_S = 0.008;
+
     private final Sink sink;
     private final Clock clock;
     private final ClipFacts facts;
@@ -334,9 +340,10 @@ public final class ClipPlayer implements AutoCloseable {
             begin(next.get());
             return;
         }
-        clock.await(next.get().playedS());
+        double dueS = next.get().playedS() - (next.get() instanceof Run.Shown ? AHEAD_S : 0);
+        clock.await(dueS);
         double playedS = clock.playedS();
-        if (playedS < next.get().playedS()) {
+        if (playedS < dueS) {
             return;
         }
         if (next.get() instanceof Run.Shown shown) {
@@ -366,7 +373,7 @@ public final class ClipPlayer implements AutoCloseable {
     private void showLatest(Run.Shown shown, double playedS) {
         run.take();
         Run.Shown latest = shown;
-        while (run.nextNow().orElse(null) instanceof Run.Shown later && later.playedS() <= playedS) {
+        while (run.nextNow().orElse(null) instanceof Run.Shown later && later.playedS() - AHEAD_S <= playedS) {
             run.take();
             drawer.back(latest.picture());
             droppedLate++;
@@ -375,7 +382,7 @@ public final class ClipPlayer implements AutoCloseable {
         counts = new Counts(
                 counts.shown() + 1,
                 droppedLate + drawer.dropped(),
-                Math.max(counts.worstOffsetMs(), (playedS - latest.playedS()) * 1000));
+                Math.max(counts.worstOffsetMs(), Math.abs(playedS - latest.playedS()) * 1000));
         show(latest);
         if (playedS - latest.playedS() > LOST_S) {
             order(this::beginAnew);

@@ -19,20 +19,33 @@ final class SoundCard implements SoundOut {
     /** Sound that waits to be heard, seconds: enough for a thread to be late, short enough for orders to be followed at once (chosen). */
     private static final double WAITING_S = 0.2;
 
-    /** An output that has sound and plays none of it for so long is gone, seconds: some buffers of any device (chosen). */
+    /** An output that has sound and plays no more of it for so long is gone, seconds: some buffers of any device (chosen). */
     private static final double GONE_S = 1;
+
+    /** The same for one that has not begun yet, seconds: a sound server took up to 1.8 s to wake (four starts, 2026-11-26). */
+    private static final double ASLEEP_S = 5;
+
+    /**
+     * Outputs tell in steps what they have played; in between it is told by the computer's clock, for so long, seconds (the steps
+     * of ALSA and a sound server were 20 ms, a tenth of what waits, 2026-11-26).
+     */
+    private static final double STEP_S = WAITING_S / 10;
 
     private final SourceDataLine line;
     private final LongSupplier clockNs;
     private byte[] bytes = new byte[0];
     private long before;
 
-    /** Guarded by this: whether it runs, the samples given since it was halted, and when it last played on. */
+    /**
+     * Guarded by this: whether it runs; samples since it was halted that were given, that the line last told it had played and when it
+     * first told them, and that were told on.
+     */
     private boolean running;
 
     private long given;
     private long lastPlayed;
     private long playedOnNs;
+    private long toldOn;
     private boolean gone;
 
     /**
@@ -73,6 +86,7 @@ final class SoundCard implements SoundOut {
         running = false;
         given = 0;
         lastPlayed = 0;
+        toldOn = 0;
     }
 
     @Override
@@ -80,21 +94,37 @@ final class SoundCard implements SoundOut {
         return (double) played() / ClipSound.SAMPLES_PER_S;
     }
 
-    /** Samples played since it was halted; where the output is gone, as many as would have been by now. */
+    /** Samples played since it was halted, never fewer than before; where the output is gone, as many as would have been by now. */
     private synchronized long played() {
-        long nowNs = clockNs.getAsLong();
+        toldOn = Math.max(toldOn, playedByNow());
+        return toldOn;
+    }
+
+    private long playedByNow() {
+        double sinceS = (clockNs.getAsLong() - playedOnNs) / 1e9;
         if (gone) {
-            return running ? lastPlayed + (long) ((nowNs - playedOnNs) / 1e9 * ClipSound.SAMPLES_PER_S) : 0;
+            return running ? lastPlayed + samples(sinceS) : 0;
         }
         long now = Math.max(0, line.getLongFramePosition() - before);
         if (now != lastPlayed || given <= now) {
-            lastPlayed = now;
-            playedOnNs = nowNs;
-        } else if (running && (nowNs - playedOnNs) / 1e9 > GONE_S) {
-            gone = true;
-            playedOnNs = nowNs;
+            playedOn(now);
+            return now;
         }
-        return now;
+        if (running && sinceS > (now == 0 ? ASLEEP_S : GONE_S)) {
+            gone = true;
+            playedOn(toldOn);
+            return toldOn;
+        }
+        return running && now > 0 ? Math.min(given, now + samples(Math.min(sinceS, STEP_S))) : now;
+    }
+
+    private void playedOn(long samples) {
+        lastPlayed = samples;
+        playedOnNs = clockNs.getAsLong();
+    }
+
+    private static long samples(double seconds) {
+        return (long) (seconds * ClipSound.SAMPLES_PER_S);
     }
 
     @Override

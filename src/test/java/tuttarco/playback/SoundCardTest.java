@@ -101,6 +101,40 @@ class SoundCardTest {
     }
 
     @Test
+    void betweenTheStepsInWhichItIsToldTimeGoesOnAndNeverBack() {
+        card.halt();
+        card.write(block(CAPACITY));
+        card.start();
+        pass(0.1);
+        assertEquals(0, card.playedS(), "it has not begun");
+        play(960);
+        assertEquals(0.02, card.playedS(), 1e-9);
+        pass(0.015);
+        assertEquals(0.035, card.playedS(), 1e-9);
+        pass(0.01);
+        assertEquals(0.04, card.playedS(), 1e-9, "a step is late");
+        play(480);
+        assertEquals(0.04, card.playedS(), 1e-9, "and shorter");
+        pass(0.013);
+        assertEquals(0.043, card.playedS(), 1e-9);
+    }
+
+    @Test
+    void anOutputMayTakeItsTimeToBegin() {
+        card.halt();
+        card.write(block(960));
+        card.start();
+        pass(3);
+        assertEquals(0, card.playedS());
+        assertEquals(Optional.empty(), card.trouble());
+        pass(3);
+        assertEquals(0, card.playedS());
+        assertTrue(card.trouble().isPresent());
+        pass(0.5);
+        assertEquals(0.5, card.playedS(), 1e-6);
+    }
+
+    @Test
     void anOutputThatIsTakenAwayIsToldAndPlayingGoesOnByTheClock() {
         card.halt();
         card.write(block(960));
@@ -109,13 +143,13 @@ class SoundCardTest {
         assertEquals(0.01, card.playedS(), 1e-9);
         available = 0;
         pass(0.9);
-        assertEquals(0.01, card.playedS(), 1e-9);
+        assertEquals(0.02, card.playedS(), 1e-9, "all that was given, but no more");
         assertEquals(Optional.empty(), card.trouble());
         pass(0.2);
         card.playedS();
         assertTrue(card.trouble().orElseThrow().contains("the sound output is gone"));
         pass(0.5);
-        assertEquals(0.51, card.playedS(), 1e-6);
+        assertEquals(0.52, card.playedS(), 1e-6);
         assertTrue(card.room() > 960, "what is given goes nowhere, and there is room for it");
         int before = written.size();
         card.write(block(960));
