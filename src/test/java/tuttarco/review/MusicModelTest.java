@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
@@ -16,8 +19,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tuttarco.analysis.Analysis;
+import tuttarco.analysis.ReadByHand;
+import tuttarco.analysis.Uncorrected;
 import tuttarco.beats.Beat;
 import tuttarco.beats.TappedBeats.Every;
+import tuttarco.corrections.Correction;
+import tuttarco.corrections.CorrectionLog;
+import tuttarco.corrections.LogEntry;
 import tuttarco.review.PartModel.Use;
 import tuttarco.score.PartChoice;
 import tuttarco.score.Typed;
@@ -27,6 +36,24 @@ import tuttarco.take.Bowing;
 /** Part and beats as the window shows them; this thread plays the window's. */
 class MusicModelTest {
     private static final String TWO_BARS = "metre 4/4\n1: d u d u\n2: d u d u\n";
+
+    private static final String TWO_PARTS = """
+            <?xml version="1.0" encoding="UTF-8"?>
+            <score-partwise version="4.0">
+              <part-list>
+                <score-part id="P1"><part-name>First</part-name></score-part>
+                <score-part id="P2"><part-name>Second</part-name></score-part>
+              </part-list>
+              <part id="P1"><measure number="1">
+                <attributes><divisions>1</divisions><time><beats>4</beats><beat-type>4</beat-type></time></attributes>
+                <note><pitch><step>D</step><octave>4</octave></pitch><duration>4</duration></note>
+              </measure></part>
+              <part id="P2"><measure number="1">
+                <attributes><divisions>1</divisions><time><beats>4</beats><beat-type>4</beat-type></time></attributes>
+                <note><pitch><step>B</step><octave>3</octave></pitch><duration>4</duration></note>
+              </measure></part>
+            </score-partwise>
+            """;
 
     @TempDir
     private Path folder;
@@ -129,6 +156,46 @@ class MusicModelTest {
         assertTrue(((PartModel.State.Wrong) part.state()).sentence().contains("line 1, column 1"));
         part.choice(new PartChoice(Optional.empty(), Optional.of("2"), Optional.empty(), true));
         assertEquals(Optional.of("2"), draft().partChoice().voice());
+    }
+
+    @Test
+    void whereAFileHoldsSeveralPartsTheirNamesAreToldAndOneIsToBeChosen() throws Exception {
+        part.choose(Use.PART, file("two.musicxml", TWO_PARTS));
+        until(() -> part.trouble().isPresent() && part.names().size() == 2);
+        assertEquals(List.of("First", "Second"), part.names());
+        String trouble = part.trouble().orElseThrow();
+        assertTrue(trouble.endsWith("; choose it in Part in the file."), trouble);
+        part.choice(new PartChoice(Optional.of("Second"), Optional.empty(), Optional.empty(), true));
+        until(() -> part.part().isPresent());
+        assertEquals(Optional.empty(), part.trouble());
+    }
+
+    @Test
+    void whatTheReadingOfTheBowsHeardIsNotHeardAgain() throws Exception {
+        choosePart(TWO_BARS);
+        assertInstanceOf(BeatsModel.State.Unheard.class, beats.state());
+        Uncorrected read = ReadByHand.take(folder);
+        session.read(read, Analysis.standard("test").judged(read, CorrectionLog.EMPTY));
+        assertEquals(read.told().orElseThrow().beats(), beats.beats().orElseThrow());
+    }
+
+    @Test
+    void aBeatThatWasMovedInReviewIsShownThereAndStaysUntilThatIsUndone() throws Exception {
+        choosePart(TWO_BARS);
+        Uncorrected read = ReadByHand.take(folder);
+        CorrectionLog log = new CorrectionLog(
+                List.of(new LogEntry.Done(
+                        UUID.randomUUID(), Instant.EPOCH, new Correction.BeatMoved("1", 3, 2, 2.2), Map.of())),
+                List.of(),
+                Optional.empty());
+        session.read(read, Analysis.standard("test").judged(read, log));
+        assertEquals(2.2, timeS(2), 1e-12);
+        assertTrue(BeatsModel.movedInReview(beats.beats().orElseThrow().beats().get(2)));
+        beats.move(2, 2);
+        assertEquals(
+                "Somebody moved bar 1 beat 3 in Review; undo that there to move it here.",
+                session.message().sentence());
+        assertEquals(2.2, timeS(2), 1e-12);
     }
 
     @Test
