@@ -5,10 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +27,7 @@ import tuttarco.demo.SceneCatalogue;
 import tuttarco.demo.SceneCatalogue.Expected;
 import tuttarco.demo.SceneCatalogue.Listed;
 import tuttarco.pose.PackedModel;
+import tuttarco.pose.PoseModel;
 import tuttarco.report.AnalysedTake;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
@@ -71,7 +79,44 @@ class RenderedSetTest {
     private static final Map<String, Double> MORE_AT_REST_S = Map.of("applause-turned", 2.5);
 
     @TempDir
-    Path folder;
+    static Path folder;
+
+    /** Two scenes are rendered and read at a time: one player alone does not keep two cores busy. */
+    private static final ExecutorService READING = Executors.newFixedThreadPool(2);
+
+    /** The scenes of {@link #scenes()} by name, read once for all tests. */
+    private static final Map<String, Future<Read>> READ = new LinkedHashMap<>();
+
+    /**
+     * A scene as it was read.
+     *
+     * @param undeclared without a word on where players face; empty without the pose model
+     */
+    private record Read(AnalysedTake declared, Optional<List<Reading>> undeclared) {}
+
+    @BeforeAll
+    static void readAhead() {
+        scenes().forEach(scene -> READ.put(scene.name(), READING.submit(() -> read(scene))));
+    }
+
+    @AfterAll
+    static void end() throws InterruptedException {
+        READING.shutdownNow();
+        assertTrue(READING.awaitTermination(1, TimeUnit.MINUTES), "reading goes on");
+    }
+
+    private static Read read(Listed scene) throws Exception {
+        AnalysedTake declared = analyse(scene);
+        return new Read(
+                declared,
+                PoseModel.installed().isPresent()
+                        ? Optional.of(undeclared(declared.take()).readings())
+                        : Optional.empty());
+    }
+
+    private static AnalysedTake declared(String scene) throws Exception {
+        return READ.get(scene).get().declared();
+    }
 
     static Stream<Listed> scenes() {
         return bowed().filter(s -> s.expected() == Expected.STROKES && !s.name().equals(LARGEST));
@@ -81,7 +126,7 @@ class RenderedSetTest {
         return SceneCatalogue.all().stream().filter(s -> s.expected() != Expected.NO_STROKES);
     }
 
-    private AnalysedTake analyse(Listed scene) throws Exception {
+    private static AnalysedTake analyse(Listed scene) throws Exception {
         return Analysis.standard("test").of(scene.render(folder), (t, l) -> {});
     }
 
@@ -99,8 +144,8 @@ class RenderedSetTest {
     @ParameterizedTest
     @MethodSource("scenes")
     void strokesAreReadAsTheyWerePlayed(Listed scene) throws Exception {
-        Path file = scene.render(folder);
-        AnalysedTake declared = Analysis.standard("test").of(file, (t, l) -> {});
+        Read read = READ.get(scene.name()).get();
+        AnalysedTake declared = read.declared();
         assertEquals(
                 SHOTS.getOrDefault(scene.name(), 1),
                 declared.tracks().get(0).shots().size());
@@ -112,7 +157,7 @@ class RenderedSetTest {
         PackedModel.orSkip();
         assertRead(
                 scene,
-                undeclared(TakeFile.read(file)).readings(),
+                read.undeclared().orElseThrow(),
                 scene.plain() ? PLAIN_AGREEMENT : HARD_UNDECLARED,
                 SHORT_UNDECLARED.getOrDefault(scene.name(), COVERAGE_UNDECLARED));
     }
@@ -179,7 +224,7 @@ class RenderedSetTest {
     /** In "cut-back" the middle three tenths of the clip show another view. */
     @Test
     void whereAnotherViewIsShownNobodyIsReadAndThatIsSaid() throws Exception {
-        AnalysedTake take = analyse(scene("cut-back"));
+        AnalysedTake take = declared("cut-back");
         assertEquals(2, take.readings().size());
         double fromS = 0.35 * take.endS();
         double toS = 0.65 * take.endS();
@@ -204,7 +249,7 @@ class RenderedSetTest {
     /** In "section-turned" one player is turned in bars 3 and 4, another in bar 5. */
     @Test
     void plantedTurnsAreFoundInTheirBarsAndNoOthers() throws Exception {
-        List<Divergence> found = against(analyse(scene("section-turned")), Against.MARKING);
+        List<Divergence> found = against(declared("section-turned"), Against.MARKING);
         assertEquals(
                 List.of("Desk 3 outside: bar 3 to 4", "Desk 5 inside: bar 5 to 5"),
                 found.stream().map(RenderedSetTest::spoken).toList());
@@ -212,7 +257,7 @@ class RenderedSetTest {
 
     @Test
     void aCleanUnifiedTakeHasNoDivergence() throws Exception {
-        AnalysedTake take = analyse(scene("section-unified"));
+        AnalysedTake take = declared("section-unified");
         assertEquals(12, take.comparison().players().size());
         assertEquals(List.of(), take.comparison().divergences());
     }
@@ -220,7 +265,7 @@ class RenderedSetTest {
     /** In "section-lags" each player is 15 ms later than the one before. */
     @Test
     void lagsComeBack() throws Exception {
-        AnalysedTake take = analyse(scene("section-lags"));
+        AnalysedTake take = declared("section-lags");
         assertEquals(11, take.comparison().lags().size());
         for (int i = 0; i < 11; i++) {
             double lagMs = take.comparison().lags().get(i).medianMs().orElseThrow();
@@ -243,7 +288,8 @@ class RenderedSetTest {
     void figuresForTheMethodPage() throws Exception {
         int counted = 0;
         for (Listed scene : bowed().toList()) {
-            Score score = mean(scene, analyse(scene).readings());
+            AnalysedTake take = READ.containsKey(scene.name()) ? declared(scene.name()) : analyse(scene);
+            Score score = mean(scene, take.readings());
             System.out.println("| " + scene.name() + " | " + score.row() + " |");
             counted++;
         }
