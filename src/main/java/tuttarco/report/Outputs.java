@@ -18,6 +18,7 @@ public final class Outputs {
     /** What {@code analyse} writes, in this order: the results note the files of all others. */
     public static List<Output> all() {
         List<Output> all = new ArrayList<>(page());
+        all.addAll(captions());
         all.addAll(data());
         return List.copyOf(all);
     }
@@ -25,6 +26,11 @@ public final class Outputs {
     /** To be looked at: the page and its charts. */
     public static List<Output> page() {
         return List.of(new ReportPage(), new Charts());
+    }
+
+    /** To be seen with the video: the spots, and the bars. */
+    public static List<Output> captions() {
+        return List.of(new Captions(), new Chapters());
     }
 
     /** To be worked with: tables, and the results in one file. */

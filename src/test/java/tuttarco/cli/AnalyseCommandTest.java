@@ -30,6 +30,8 @@ class AnalyseCommandTest {
             "strokes.csv",
             "bows.csv",
             "beats.csv",
+            "captions.vtt",
+            "chapters.vtt",
             "divergences.csv",
             "lags.csv",
             "metrics.csv",
