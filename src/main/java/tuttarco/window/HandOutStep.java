@@ -2,10 +2,12 @@ package tuttarco.window;
 
 import java.awt.CardLayout;
 import java.awt.Desktop;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -18,12 +20,15 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import tuttarco.chart.Type;
 import tuttarco.chart.Words;
+import tuttarco.faces.Faces;
+import tuttarco.report.Outputs;
 import tuttarco.review.HandingOut;
 import tuttarco.review.HandingOut.State;
 import tuttarco.review.Session;
+import tuttarco.seats.Names;
 import tuttarco.seats.Player;
 
-/** Writes the report, the data and parts with somebody's bowing to a folder the leader chooses. */
+/** Writes what is handed out of the take to a folder the leader chooses. */
 final class HandOutStep implements Step {
     private static final String FIRST = "first";
     private static final String WORK = "work";
@@ -34,9 +39,16 @@ final class HandOutStep implements Step {
     private final JPanel view = new JPanel(cards);
     private final FirstThis first;
     private final JTextField folder = new JTextField();
-    private final JCheckBox report = box("report", "The report: a page with its charts", true);
-    private final JCheckBox data = box("data", "The data: tables (CSV), and the results in one file (JSON)", false);
-    private final JCheckBox byDesk = box("by-desk", "Call players by desk and place, not by their names", true);
+    private final Map<Outputs.Kind, JCheckBox> kinds = new EnumMap<>(Map.of(
+            Outputs.Kind.REPORT, box("report", "The report: a page with its charts", true),
+            Outputs.Kind.CAPTIONS,
+                    box("captions", "Captions and chapters: the spots and the bars, for any video player", true),
+            Outputs.Kind.VIDEO,
+                    box("video", "The video with the bow signs on the players; takes about as long as it plays", false),
+            Outputs.Kind.DATA, box("data", "The data: tables (CSV), and the results in one file (JSON)", false)));
+    private final JCheckBox names = box("names", "Call players by their names", false);
+    private final JCheckBox faces = box("faces", "Show faces", false);
+    private final Sentence privacy = new Sentence("hand-out-privacy");
     private final JCheckBox every =
             box("every", "With a sign on every stroke, not only where a reader needs one", false);
     private final JPanel players = new JPanel(new MigLayout("insets 0, gap 8 2, wrap 3", "", ""));
@@ -44,6 +56,7 @@ final class HandOutStep implements Step {
     private final JLabel noPart =
             new JLabel("Bowing can only be written into a MusicXML part, and this take has none.");
     private final JButton write = new JButton("Write");
+    private final JButton stop = new JButton("Stop");
     private final JProgressBar going = new JProgressBar();
     private final Sentence outcome = new Sentence("hand-out-outcome");
     private final JButton open = new JButton("Open the folder");
@@ -73,7 +86,7 @@ final class HandOutStep implements Step {
         JPanel work = new Tall(new MigLayout(
                 "insets 24 32 24 32, fillx, wrap 1, hidemode 3",
                 "[grow, fill]",
-                "[]16[]4[]16[]4[][]16[]4[][][]16[][]16[][][]"));
+                "[]16[]4[]16[]4[][][][]16[]4[][][]16[]4[][]16[][][][]"));
         JLabel heading = new JLabel("Hand out");
         heading.setFont(Labels.scaled(Type.heading()));
         work.add(heading);
@@ -95,8 +108,7 @@ final class HandOutStep implements Step {
         JLabel what = new JLabel("What to write");
         what.setFont(Labels.scaled(Type.strong()));
         work.add(what);
-        work.add(report, "grow 0");
-        work.add(data, "grow 0");
+        kinds.values().forEach(kind -> work.add(kind, "grow 0"));
         JLabel whose = new JLabel("The part, with the bowing as played by");
         whose.setFont(Labels.scaled(Type.strong()));
         work.add(whose);
@@ -106,16 +118,23 @@ final class HandOutStep implements Step {
         work.add(every, "grow 0");
         noPart.setName("hand-out-no-part");
         work.add(noPart);
-        work.add(byDesk, "grow 0");
-        Sentence privacy = new Sentence("hand-out-privacy");
-        privacy.say(
-                "What is written holds no pictures of the players. The title of the take and the names of its files stay"
-                        + " as they are.");
+        JLabel who = new JLabel("Who is known by it");
+        who.setFont(Labels.scaled(Type.strong()));
+        work.add(who);
+        for (JCheckBox shown : List.of(names, faces)) {
+            shown.addActionListener(e -> sayPrivacy());
+            work.add(shown, "grow 0");
+        }
         work.add(privacy);
+        sayPrivacy();
         write.setName("hand-out-write");
         write.setMnemonic('W');
         write.addActionListener(e -> begin());
-        work.add(write, "grow 0");
+        stop.setName("hand-out-stop");
+        stop.setMnemonic('T');
+        stop.addActionListener(e -> handing.stop());
+        work.add(write, "split 2, grow 0");
+        work.add(stop, "grow 0, hidemode 3");
         going.setName("hand-out-bar");
         going.getAccessibleContext().setAccessibleName("Writing");
         going.setIndeterminate(true);
@@ -133,14 +152,30 @@ final class HandOutStep implements Step {
     private void begin() {
         handing.begin(
                 folder.getText(),
-                report.isSelected(),
-                data.isSelected(),
-                marked.entrySet().stream()
-                        .filter(e -> e.getValue().isSelected())
-                        .map(Map.Entry::getKey)
-                        .toList(),
+                Set.copyOf(ticked(kinds)),
+                ticked(marked),
                 every.isSelected(),
-                byDesk.isSelected());
+                shownNames(),
+                shownFaces());
+    }
+
+    private static <K> List<K> ticked(Map<K, JCheckBox> boxes) {
+        return boxes.entrySet().stream()
+                .filter(e -> e.getValue().isSelected())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private Names shownNames() {
+        return names.isSelected() ? Names.SHOWN : Names.BY_DESK;
+    }
+
+    private Faces shownFaces() {
+        return faces.isSelected() ? Faces.SHOWN : Faces.BLURRED;
+    }
+
+    private void sayPrivacy() {
+        privacy.say(handing.privacy(shownNames(), shownFaces()));
     }
 
     private void choose() {
@@ -165,6 +200,7 @@ final class HandOutStep implements Step {
         offer(handing.markable());
         State state = handing.state();
         write.setEnabled(!(state instanceof State.Going));
+        stop.setVisible(state instanceof State.Going);
         going.setVisible(state instanceof State.Going);
         outcome.say(handing.spoken());
         open.setVisible(state instanceof State.Done && canOpen());

@@ -119,7 +119,7 @@ class AnalyseCommandTest {
         Shell shell = Shell.run("analyse", other, "--out", out);
         assertEquals(0, shell.code(), shell.err());
         List<String> beats = Files.readAllLines(out.resolve("beats.csv")).stream()
-                .filter(line -> line.startsWith("Jon"))
+                .filter(line -> line.startsWith("Desk 1 inside"))
                 .map(line -> line.split(",", -1))
                 .map(cells -> cells[1] + " " + cells[2] + " " + cells[4] + " " + cells[7])
                 .toList();
@@ -267,14 +267,14 @@ class AnalyseCommandTest {
         assertEquals(1 + 2 * 6, lines.size(), lines.toString());
         for (int i = 1; i <= 6; i++) {
             String direction = i % 2 == 1 ? ",none,down," : ",none,up,";
-            assertLine("Jon,," + i + ",", direction, lines.get(6 + i));
+            assertLine("Desk 1 inside,," + i + ",", direction, lines.get(6 + i));
             assertTrue(lines.get(6 + i).endsWith(",rest,with"), lines.get(6 + i));
         }
         List<String> lags = Files.readAllLines(out.resolve("lags.csv"));
         assertEquals("player,bar,beat,time_s,lag_ms", lags.get(0));
         assertEquals(1 + 5, lags.size(), "both change five times, at the same moment");
         for (int i = 1; i <= 5; i++) {
-            assertTrue(lags.get(i).matches("Jon,," + (i + 1) + ",[0-9.]+,0"), lags.get(i));
+            assertTrue(lags.get(i).matches("Desk 1 inside,," + (i + 1) + ",[0-9.]+,0"), lags.get(i));
         }
         assertTrue(Files.readString(out.resolve("report.html")).contains("2 players over 6 strokes of the leader"));
         Path unled = Files.writeString(given.resolve("unled.take.json"), json.replace(", \"leader\": true", ""));
