@@ -18,6 +18,7 @@ public final class Outputs {
     /** What {@code analyse} writes, in this order: the results note the files of all others. */
     public static List<Output> all() {
         List<Output> all = new ArrayList<>(page());
+        all.add(new PlayerSheets());
         all.addAll(data());
         return List.copyOf(all);
     }
