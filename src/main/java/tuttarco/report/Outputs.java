@@ -21,6 +21,8 @@ public final class Outputs {
     public enum Kind {
         /** To be looked at: the page and its charts. */
         REPORT,
+        /** A page for each player. */
+        SHEETS,
         /** To be seen with the video: the spots, and the bars. */
         CAPTIONS,
         /** The take as a video with its signs; takes long. */
@@ -31,6 +33,7 @@ public final class Outputs {
         private List<Output> outputs(Faces faces) {
             return switch (this) {
                 case REPORT -> List.of(new ReportPage(), new Charts());
+                case SHEETS -> List.of(new PlayerSheets());
                 case CAPTIONS -> List.of(new Captions(), new Chapters());
                 case VIDEO -> List.of(new TakeVideo(faces));
                 case DATA ->

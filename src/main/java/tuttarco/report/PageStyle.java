@@ -19,18 +19,29 @@ import tuttarco.chart.Palette;
  */
 record PageStyle(String css, String policy) {
     static PageStyle make() {
-        String css = fonts() + colours() + text("report.css");
+        return of(fonts() + colours() + text("report.css"));
+    }
+
+    /** A style sheet of its own for a page that shows only this text, with no more of the fonts than that needs. */
+    static PageStyle make(String file, String shown) {
+        return of(face(FontFile.REGULAR.subset(shown), 400)
+                + face(FontFile.SEMIBOLD.subset(shown), 600)
+                + colours()
+                + text(file));
+    }
+
+    private static PageStyle of(String css) {
         String policy = "default-src 'none'; style-src 'sha256-" + sha256(css) + "'; font-src data:; base-uri 'none'; "
                 + "form-action 'none'";
         return new PageStyle(css, policy);
     }
 
     private static String fonts() {
-        return font("OpenSans-Regular.ttf", 400) + font("OpenSans-Semibold.ttf", 600);
+        return face(FontFile.REGULAR.bytes(), 400) + face(FontFile.SEMIBOLD.bytes(), 600);
     }
 
-    private static String font(String file, int weight) {
-        String data = Base64.getEncoder().encodeToString(bytes(Palette.class, "fonts/" + file));
+    private static String face(byte[] font, int weight) {
+        String data = Base64.getEncoder().encodeToString(font);
         return "@font-face{font-family:'Open Sans';font-weight:" + weight + ";src:url(data:font/ttf;base64," + data
                 + ") format('truetype')}\n";
     }
@@ -68,7 +79,7 @@ record PageStyle(String css, String policy) {
         return new String(bytes(PageStyle.class, name), StandardCharsets.UTF_8);
     }
 
-    private static byte[] bytes(Class<?> beside, String name) {
+    static byte[] bytes(Class<?> beside, String name) {
         try (InputStream in = beside.getResourceAsStream(name)) {
             return Objects.requireNonNull(in, name).readAllBytes();
         } catch (IOException e) {
