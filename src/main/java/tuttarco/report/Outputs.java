@@ -32,7 +32,7 @@ public final class Outputs {
 
         private List<Output> outputs(Faces faces) {
             return switch (this) {
-                case REPORT -> List.of(new ReportPage(), new Charts());
+                case REPORT -> List.of(new ReportPage(faces), new Charts());
                 case SHEETS -> List.of(new PlayerSheets());
                 case CAPTIONS -> List.of(new Captions(), new Chapters());
                 case VIDEO -> List.of(new TakeVideo(faces));

@@ -15,7 +15,7 @@ public record SheetPage(SheetModel sheet, String css, String policy) {
 
     static void write(SheetModel sheet, Path file) throws IOException {
         Pages.write(TEMPLATE, new SheetPage(sheet, "", ""), file);
-        PageStyle style = PageStyle.make("sheet.css", Files.readString(file));
+        PageStyle style = PageStyle.still("sheet.css", Files.readString(file));
         Pages.write(TEMPLATE, new SheetPage(sheet, style.css(), style.policy()), file);
     }
 }

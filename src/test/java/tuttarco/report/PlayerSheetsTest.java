@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.font.FontRenderContext;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,7 +34,7 @@ class PlayerSheetsTest extends OutputContract {
         return new PlayerSheets();
     }
 
-    private List<Path> written(String ending) throws IOException {
+    private List<Path> written(String ending) throws Exception {
         return files(folder).stream().filter(f -> f.toString().endsWith(ending)).toList();
     }
 
@@ -46,7 +45,7 @@ class PlayerSheetsTest extends OutputContract {
 
     @ParameterizedTest
     @MethodSource("takes")
-    void everyPlayerHasAPageAndAPdfOfOnePage(AnalysedTake take) throws IOException {
+    void everyPlayerHasAPageAndAPdfOfOnePage(AnalysedTake take) throws Exception {
         output().write(take, folder);
         int players = take.comparison().players().size();
         assertEquals(players, written(".html").size());
@@ -62,7 +61,7 @@ class PlayerSheetsTest extends OutputContract {
     }
 
     @Test
-    void pdfIsTaggedAndHasTitleLanguageAndItsFonts() throws IOException {
+    void pdfIsTaggedAndHasTitleLanguageAndItsFonts() throws Exception {
         try (PDDocument pdf = Loader.loadPDF(pdf(Fixtures.unified(), 5).toFile())) {
             assertEquals(
                     "Desk 3 inside – Autumn serenade, letter B",
@@ -85,7 +84,7 @@ class PlayerSheetsTest extends OutputContract {
         }
     }
 
-    private static void assertFontsAreEmbedded(PDPage page) throws IOException {
+    private static void assertFontsAreEmbedded(PDPage page) throws Exception {
         List<String> names = new ArrayList<>();
         for (COSName name : page.getResources().getFontNames()) {
             assertTrue(page.getResources().getFont(name).isEmbedded(), name.getName());
@@ -97,7 +96,7 @@ class PlayerSheetsTest extends OutputContract {
     /** Both say the same: what the model says, in its order. */
     @ParameterizedTest
     @MethodSource("tuttarco.report.PlayerSheetsTest#plainTakes")
-    void pageAndPdfSayTheSameWords(AnalysedTake take) throws IOException {
+    void pageAndPdfSayTheSameWords(AnalysedTake take) throws Exception {
         for (int p = 0; p < take.comparison().players().size(); p++) {
             SheetModel sheet = sheet(take, p);
             String text = flat(text(pdf(take, p)));
@@ -123,7 +122,7 @@ class PlayerSheetsTest extends OutputContract {
     }
 
     @Test
-    void pageNeedsNothingFromOutsideAndRunsNothing() throws IOException {
+    void pageNeedsNothingFromOutsideAndRunsNothing() throws Exception {
         Document page = Jsoup.parse(Files.readString(html(Fixtures.unified(), 5)));
         assertTrue(page.select("script, img, link, iframe, [style], [onclick]").isEmpty());
         String policy = page.select("meta[http-equiv=Content-Security-Policy]").attr("content");
@@ -136,7 +135,7 @@ class PlayerSheetsTest extends OutputContract {
 
     /** The typeface goes with each page; only its letters in use do, or sixty pages would weigh more than a film. */
     @Test
-    void aPageIsSmallEnoughToBeSent() throws IOException {
+    void aPageIsSmallEnoughToBeSent() throws Exception {
         assertTrue(Files.size(html(Fixtures.unified(), 5)) < 80_000);
         assertTrue(Files.size(pdf(Fixtures.unified(), 5)) < 80_000);
     }
@@ -183,7 +182,7 @@ class PlayerSheetsTest extends OutputContract {
     /** A label of two hundred letters takes no more than two lines; whatever there is to say stays on the page. */
     @ParameterizedTest
     @ValueSource(strings = {"Ottoline ", "W", "\u05DB", "\uD83C\uDFBB"})
-    void aLongLabelStaysOnThePage(String piece) throws IOException {
+    void aLongLabelStaysOnThePage(String piece) throws Exception {
         String label = piece.repeat(200 / piece.length());
         assertInside(SheetLayout.of(sheet(Fixtures.named(label), 0)));
         try (PDDocument pdf = Loader.loadPDF(pdf(Fixtures.named(label), 0).toFile())) {
@@ -222,19 +221,19 @@ class PlayerSheetsTest extends OutputContract {
         return new SheetWords(take, take.comparison().players().get(player)).model();
     }
 
-    private Path html(AnalysedTake take, int player) throws IOException {
+    private Path html(AnalysedTake take, int player) throws Exception {
         Path page = folder.resolve("sheet.html");
         SheetPage.write(sheet(take, player), page);
         return page;
     }
 
-    private Path pdf(AnalysedTake take, int player) throws IOException {
+    private Path pdf(AnalysedTake take, int player) throws Exception {
         Path pdf = folder.resolve("sheet.pdf");
         SheetPdf.write(sheet(take, player), pdf);
         return pdf;
     }
 
-    private static String text(Path pdf) throws IOException {
+    private static String text(Path pdf) throws Exception {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             return new PDFTextStripper().getText(document);
         }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,7 +40,7 @@ class WebVttTest {
     @TempDir
     Path folder;
 
-    private String written(WebVtt.Cue... cues) throws IOException {
+    private String written(WebVtt.Cue... cues) throws Exception {
         Path file = folder.resolve("some.vtt");
         WebVtt.write(List.of(cues), file);
         String text = Files.readString(file);
@@ -54,32 +53,32 @@ class WebVttTest {
     }
 
     @Test
-    void timesAreWrittenAsTheStandardSaysForHoursToo() throws IOException {
+    void timesAreWrittenAsTheStandardSaysForHoursToo() throws Exception {
         assertEquals(
                 "WEBVTT\n\n00:00:01.250 --> 00:01:02.000\nHere\n\n100:00:00.000 --> 100:00:00.001\nStill\n",
                 written(cue(360_000, 360_000.001, "Still"), cue(1.25, 61.9996, "Here")));
     }
 
     @Test
-    void nothingIsAFileToo() throws IOException {
+    void nothingIsAFileToo() throws Exception {
         assertEquals("WEBVTT\n", written());
     }
 
     @Test
-    void whatHoldsOthersComesBeforeThem() throws IOException {
+    void whatHoldsOthersComesBeforeThem() throws Exception {
         String text = written(cue(2, 3, "inner"), cue(2, 4, "outer"), cue(1, 5, "all"));
         assertTrue(text.indexOf("all") < text.indexOf("outer") && text.indexOf("outer") < text.indexOf("inner"), text);
     }
 
     @Test
-    void whatLiesBeforeTheClipIsCutOff() throws IOException {
+    void whatLiesBeforeTheClipIsCutOff() throws Exception {
         assertEquals(
                 "WEBVTT\n\n00:00:00.000 --> 00:00:00.500\npart\n",
                 written(cue(-2, -1, "none"), cue(-1, 0.5, "part"), cue(3, 3.0001, "too short")));
     }
 
     @Test
-    void textIsTextWhateverItHolds() throws IOException {
+    void textIsTextWhateverItHolds() throws Exception {
         assertTrue(written(cue(0, 1, "<b>A & B</b> --> C\n\u202Eend"))
                 .endsWith("\n&lt;b&gt;A &amp; B&lt;/b&gt; --&gt; C??end\n"));
     }
@@ -113,7 +112,7 @@ class WebVttTest {
     }
 
     @Test
-    void anotherReaderReadsTheSame() throws IOException {
+    void anotherReaderReadsTheSame() throws Exception {
         written(cue(1.25, 2, "Desk 1: turned", "Bar 3"), cue(0.5, 4, "B & \u00e9"));
         assertEquals(
                 List.of("500+3500 B &amp; \u00e9", "1250+750 Desk 1: turned\nBar 3"),
@@ -128,7 +127,7 @@ class WebVttTest {
         }
 
         @Test
-        void aSpotIsSaidForAsLongAsItLasts() throws IOException {
+        void aSpotIsSaidForAsLongAsItLasts() throws Exception {
             String text = written(Fixtures.unified());
             ReportModel.Spot first =
                     new SpotWords(Fixtures.unified().comparison()).inOrder().get(0);
@@ -138,7 +137,7 @@ class WebVttTest {
 
         @ParameterizedTest
         @MethodSource("takes")
-        void isWebVtt(AnalysedTake take) throws IOException {
+        void isWebVtt(AnalysedTake take) throws Exception {
             assertTrue(SYNTAX.matcher(written(take)).matches());
         }
     }
@@ -152,7 +151,7 @@ class WebVttTest {
 
         @ParameterizedTest
         @MethodSource("takes")
-        void isWebVtt(AnalysedTake take) throws IOException {
+        void isWebVtt(AnalysedTake take) throws Exception {
             assertTrue(SYNTAX.matcher(written(take)).matches());
         }
 
