@@ -32,6 +32,7 @@ class AnalyseCommandTest {
             "beats.csv",
             "captions.vtt",
             "chapters.vtt",
+            "sheets",
             "divergences.csv",
             "lags.csv",
             "metrics.csv",

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,9 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -102,6 +106,12 @@ class HandedOutNamesTest {
         while (embedded.find()) {
             said.add(new String(Base64.getDecoder().decode(embedded.group(1)), StandardCharsets.ISO_8859_1));
         }
+        if (file.toString().endsWith(".pdf")) {
+            try (PDDocument pdf = Loader.loadPDF(bytes)) {
+                said.add(new PDFTextStripper().getText(pdf));
+                said.add(pdf.getDocumentInformation().getCOSObject().toString());
+            }
+        }
         return said;
     }
 
@@ -143,8 +153,8 @@ class HandedOutNamesTest {
         Path out = folder.resolve("out");
         Path season = folder.resolve("season");
         run("analyse", take, "--cache", cache, "--out", out, "--show-names");
-        assertEquals(Set.of(".csv", ".html", ".json", ".svg", ".vtt"), endingsNaming(out, JON));
-        assertEquals(Set.of(".csv", ".html", ".json", ".svg"), endingsNaming(out, IDA));
+        assertEquals(Set.of(".csv", ".html", ".json", ".pdf", ".svg", ".vtt"), endingsNaming(out, JON));
+        assertEquals(Set.of(".csv", ".html", ".json", ".pdf", ".svg"), endingsNaming(out, IDA));
         assertEquals(Set.of(".html", ".json"), endingsNaming(out, GONE), "in the note that it is left out");
 
         Shell shell = run("analyse", take, "--cache", cache, "--out", out, "--season", season);
@@ -191,7 +201,7 @@ class HandedOutNamesTest {
                             read,
                             CorrectionLog.of(take),
                             new HandOut.Wanted(
-                                    Set.of(Outputs.Kind.REPORT, Outputs.Kind.CAPTIONS, Outputs.Kind.DATA),
+                                    EnumSet.complementOf(EnumSet.of(Outputs.Kind.VIDEO)),
                                     List.of(jon),
                                     true,
                                     names,
@@ -202,6 +212,8 @@ class HandedOutNamesTest {
         assertTrue(Files.exists(folder.resolve("BY_DESK/part as bowed by Desk 1 inside.musicxml")));
         Path shown = folder.resolve("SHOWN");
         assertTrue(Files.exists(shown.resolve("part as bowed by Xander _ Sons _b_.musicxml")));
-        assertEquals(Set.of(".csv", ".html", ".json", ".musicxml", ".svg", ".txt", ".vtt"), endingsNaming(shown, JON));
+        assertEquals(
+                Set.of(".csv", ".html", ".json", ".musicxml", ".pdf", ".svg", ".txt", ".vtt"),
+                endingsNaming(shown, JON));
     }
 }

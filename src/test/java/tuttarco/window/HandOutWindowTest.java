@@ -59,6 +59,7 @@ class HandOutWindowTest extends ReadWindowTest {
                         "report.html",
                         "results.json",
                         "strokes.csv",
+                        "sheets/desk-1-inside.pdf",
                         "captions.vtt",
                         "chapters.vtt",
                         "charts/section-by-beat.svg",
@@ -75,6 +76,7 @@ class HandOutWindowTest extends ReadWindowTest {
         Path out = folder.resolve("report only");
         window().textBox("hand-out-folder").setText(out.toString());
         window().checkBox("hand-out-captions").uncheck();
+        window().checkBox("hand-out-sheets").uncheck();
         write();
         untilSaid(s -> s.startsWith("Written to "));
         assertTrue(ReadSample.names(out).stream().allMatch(n -> n.equals("report.html") || n.startsWith("charts/")));
