@@ -36,7 +36,7 @@ abstract class OutputContract {
 
     @ParameterizedTest
     @MethodSource("takes")
-    void writesWhatItIsNamedAfterAndNothingElse(AnalysedTake take) throws IOException {
+    void writesWhatItIsNamedAfterAndNothingElse(AnalysedTake take) throws IOException, InterruptedException {
         output().write(take, folder);
         try (Stream<Path> written = Files.list(folder)) {
             assertEquals(
@@ -52,7 +52,7 @@ abstract class OutputContract {
 
     @ParameterizedTest
     @ValueSource(strings = {"de-DE", "ar-EG"})
-    void isTheSameInEveryLocale(String tag) throws IOException {
+    void isTheSameInEveryLocale(String tag) throws IOException, InterruptedException {
         Path here = Files.createDirectory(folder.resolve("here"));
         Path there = Files.createDirectory(folder.resolve("there"));
         output().write(Fixtures.unified(), here);
@@ -72,7 +72,7 @@ abstract class OutputContract {
         }
     }
 
-    String written(AnalysedTake take) throws IOException {
+    String written(AnalysedTake take) throws IOException, InterruptedException {
         output().write(take, folder);
         return Files.readString(folder.resolve(output().name()));
     }
