@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleConsumer;
 import tuttarco.compare.CompareSettings;
 import tuttarco.corrections.CorrectionLog;
 import tuttarco.faces.Faces;
@@ -49,12 +50,13 @@ public final class HandOut {
      * Writes it.
      *
      * @param log what was corrected
+     * @param progress told what share of the video is done, from 0 to 1, where that is wanted
      * @return the take as it was handed out
      * @throws InputException if the part can't be read, or the beats, as they are moved, don't fit it
      * @throws OutputException if the folder can't be written
      * @throws InterruptedException if the thread was interrupted; then the folder is as it was before
      */
-    public AnalysedTake write(Uncorrected read, CorrectionLog log, Wanted wanted, Path folder)
+    public AnalysedTake write(Uncorrected read, CorrectionLog log, Wanted wanted, Path folder, DoubleConsumer progress)
             throws InputException, NothingSeenException, OutputException, InterruptedException {
         WholeFolder.requireNoFile(folder);
         Take take = read.take();
@@ -71,6 +73,7 @@ public final class HandOut {
                 told,
                 wanted.kinds(),
                 wanted.faces(),
+                progress,
                 into -> {
                     for (Map.Entry<String, MarkedPart> part : marked.entrySet()) {
                         part.getValue().write(into, part.getKey());

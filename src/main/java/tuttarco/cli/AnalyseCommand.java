@@ -83,7 +83,7 @@ final class AnalyseCommand implements Callable<Integer> {
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
             read = analysis.read(given, progress.ofReading());
         }
-        AnalysedTake handed = new HandOut(analysis).write(read, log, wanted(), out);
+        AnalysedTake handed = handedOut(new HandOut(analysis), read, log);
         if (season.isPresent()) {
             AnalysedTake named = analysis.judged(read, log);
             SeasonLog.append(season.get(), named.onRecord(named.day(ZoneId.systemDefault())));
@@ -91,6 +91,15 @@ final class AnalyseCommand implements Callable<Integer> {
         handed.notes().forEach(note -> speaking.say(spec.commandLine().getErr(), note));
         speaking.say(spec.commandLine().getOut(), "The report lies at " + out.resolve("report.html"));
         return ExitCode.DONE.number();
+    }
+
+    private AnalysedTake handedOut(HandOut handOut, Uncorrected read, CorrectionLog log) throws Exception {
+        if (!video) {
+            return handOut.write(read, log, wanted(), out, share -> {});
+        }
+        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Drawing the video", "%")) {
+            return handOut.write(read, log, wanted(), out, share -> progress.reached(100 * share, 100));
+        }
     }
 
     private HandOut.Wanted wanted() {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.DoubleConsumer;
 import tuttarco.faces.Faces;
 import tuttarco.files.FolderContents;
 import tuttarco.files.OutputException;
@@ -30,12 +31,12 @@ public final class Outputs {
         /** To be worked with: tables, and the results in one file. */
         DATA;
 
-        private List<Output> outputs(Faces faces) {
+        private List<Output> outputs(Faces faces, DoubleConsumer progress) {
             return switch (this) {
                 case REPORT -> List.of(new ReportPage(faces), new Charts());
                 case SHEETS -> List.of(new PlayerSheets());
                 case CAPTIONS -> List.of(new Captions(), new Chapters());
-                case VIDEO -> List.of(new TakeVideo(faces));
+                case VIDEO -> List.of(new TakeVideo(faces, progress::accept));
                 case DATA ->
                     List.of(
                             new StrokesCsv(),
@@ -53,15 +54,24 @@ public final class Outputs {
      * Writes a take, and other files besides. Where the results are written, files that those of an earlier run noted and this
      * one does not write again are taken away, unless somebody changed them; whatever else lies in the folder is left alone.
      *
+     * @param progress told what share of what takes long is done, the video, from 0 to 1
      * @param others writes the other files, before the outputs
      * @throws OutputException if the folder can't be written
      * @throws InterruptedException if the thread was interrupted; then the folder is as it was before
      */
-    public static void write(AnalysedTake take, Set<Kind> kinds, Faces faces, FolderContents others, Path folder)
+    public static void write(
+            AnalysedTake take,
+            Set<Kind> kinds,
+            Faces faces,
+            DoubleConsumer progress,
+            FolderContents others,
+            Path folder)
             throws OutputException, InterruptedException {
         OwnFiles earlier = kinds.contains(Kind.DATA) ? ResultsJson.filesNotedIn(folder) : OwnFiles.NONE;
         List<Output> outputs = new TreeSet<>(kinds)
-                .stream().flatMap(kind -> kind.outputs(faces).stream()).toList();
+                .stream()
+                        .flatMap(kind -> kind.outputs(faces, progress).stream())
+                        .toList();
         WholeFolder.write(folder, earlier, contents(take, outputs, others));
     }
 

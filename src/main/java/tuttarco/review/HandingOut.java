@@ -21,7 +21,8 @@ public final class HandingOut {
     public sealed interface State {
         record Ready() implements State {}
 
-        record Going() implements State {}
+        /** @param share of the video that is done, 0 to 1; 0 while none is drawn */
+        record Going(double share) implements State {}
 
         /** @param page the report's page, if it was written */
         record Done(Path folder, Optional<Path> page) implements State {}
@@ -30,6 +31,9 @@ public final class HandingOut {
 
         record Stopped() implements State {}
     }
+
+    /** A share of the work that is told anew. */
+    private static final double WORTH_TELLING = 0.01;
 
     private final Session session;
     private final HandOut handOut;
@@ -94,7 +98,7 @@ public final class HandingOut {
             become(new State.Failed("Choose a folder to write to."));
             return;
         }
-        become(new State.Going());
+        become(new State.Going(0));
         going = session.background()
                 .run(
                         () -> {
@@ -103,7 +107,8 @@ public final class HandingOut {
                                     read.get(),
                                     CorrectionLog.of(read.get().take().file()),
                                     wanted,
-                                    into);
+                                    into,
+                                    this::reached);
                             return into;
                         },
                         into -> become(new State.Done(
@@ -113,6 +118,15 @@ public final class HandingOut {
                                         : Optional.empty())),
                         sentence -> become(new State.Failed(sentence)),
                         this::ended);
+    }
+
+    /** From the work's own thread. */
+    private void reached(double share) {
+        session.background().tell(() -> {
+            if (state instanceof State.Going before && share - before.share() >= WORTH_TELLING) {
+                become(new State.Going(share));
+            }
+        });
     }
 
     /** Stops writing; the folder is then as it was before. */

@@ -131,7 +131,6 @@ final class HandOutStep implements Step {
         sayPrivacy();
         going.setName("hand-out-bar");
         going.getAccessibleContext().setAccessibleName("Writing");
-        going.setIndeterminate(true);
         JPanel writing = new JPanel(new MigLayout("insets 0, hidemode 3, gapx 8", "[][][][360:360]", ""));
         writing.add(write);
         writing.add(stop);
@@ -196,7 +195,10 @@ final class HandOutStep implements Step {
         State state = handing.state();
         write.setEnabled(!(state instanceof State.Going));
         stop.setVisible(state instanceof State.Going);
+        double share = state instanceof State.Going drawing ? drawing.share() : 0;
         going.setVisible(state instanceof State.Going);
+        going.setIndeterminate(share == 0);
+        going.setValue((int) Math.round(100 * share));
         outcome.say(handing.spoken());
         open.setVisible(state instanceof State.Done && canOpen());
     }

@@ -206,7 +206,8 @@ class HandedOutNamesTest {
                                     true,
                                     names,
                                     Faces.BLURRED),
-                            out);
+                            out,
+                            share -> {});
         }
         assertNamesNobody(folder.resolve("BY_DESK"));
         assertTrue(Files.exists(folder.resolve("BY_DESK/part as bowed by Desk 1 inside.musicxml")));
