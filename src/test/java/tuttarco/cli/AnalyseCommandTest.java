@@ -5,7 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,6 +22,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tuttarco.report.ResultsJson;
 import tuttarco.season.PlayerOnRecord;
 import tuttarco.season.SeasonLog;
 import tuttarco.season.TakeOnRecord;
@@ -58,6 +63,17 @@ class AnalyseCommandTest {
         }
     }
 
+    private static void assertResultsAsTheSchemaSays(Path out) throws IOException {
+        try (InputStream schema = ResultsJson.class.getResourceAsStream("results.schema.json")) {
+            assertEquals(
+                    Set.of(),
+                    JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                            .getSchema(schema)
+                            .validate(new ObjectMapper()
+                                    .readTree(out.resolve("results.json").toFile())));
+        }
+    }
+
     private static void assertLine(String player, String direction, String line) {
         assertTrue(line.startsWith(player) && line.contains(direction), line);
     }
@@ -72,6 +88,7 @@ class AnalyseCommandTest {
         Shell shell = Shell.run("analyse", take, "--out", out);
         assertEquals(0, shell.code(), shell.err());
         assertEquals(PROMISED, names(out));
+        assertResultsAsTheSchemaSays(out);
         assertEquals(Set.of("out"), names(out.getParent()));
         assertFalse(names(out.resolve("charts")).isEmpty());
         assertEquals(STROKES, header(out.resolve("strokes.csv")));
@@ -96,11 +113,13 @@ class AnalyseCommandTest {
 
         Files.writeString(
                 given.resolve("quick.csv"), "bar,beat,time_s\n1,1,0\n1,2,0.4\n1,3,0.8\n2,1,1.2\n2,2,1.6\n2,3,2\n");
-        Path other =
-                Files.writeString(given.resolve("other.take.json"), TinyTake.JSON.replace("beats.csv", "quick.csv"));
+        Path other = Files.writeString(
+                given.resolve("other.take.json"),
+                TinyTake.JSON.replace("beats.csv", "quick.csv").replace("unified", "free"));
         Shell second = Shell.run("analyse", other, "--cache", cache, "--out", folder.resolve("second"));
         assertEquals(0, second.code(), second.err());
         assertTrue(second.err().contains("The arms were followed in an earlier run."), second.err());
+        assertResultsAsTheSchemaSays(folder.resolve("second"));
         assertEquals(
                 Files.readString(folder.resolve("first/strokes.csv")),
                 Files.readString(folder.resolve("second/strokes.csv")));
@@ -264,6 +283,7 @@ class AnalyseCommandTest {
         Shell shell = Shell.run("analyse", led, "--out", out);
         assertEquals(0, shell.code(), shell.err());
         assertEquals(PROMISED, names(out));
+        assertResultsAsTheSchemaSays(out);
         List<String> lines = Files.readAllLines(out.resolve("beats.csv"));
         assertEquals(1 + 2 * 6, lines.size(), lines.toString());
         for (int i = 1; i <= 6; i++) {
