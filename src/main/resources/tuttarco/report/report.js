@@ -7,6 +7,7 @@
   const still = document.createElement('img');
   still.hidden = true;
   dock.querySelector('.picture').append(still);
+  const {video: file, reference} = dock.dataset;
   const button = (name, within = dock) => within.querySelector(`[data-do="${name}"]`);
 
   // the beats in the order played, with the bar that each lies in
@@ -56,9 +57,9 @@
     const who = state => headings.slice(from).filter((_, i) => cells[from + i].split(', ').includes(state));
     dock.querySelector('.where').textContent = headings.slice(0, from).map((heading, i) => `${heading.toLowerCase()} ${cells[i]}`)
       .join(', ').replace(/^./, letter => letter.toUpperCase()).replace(', time ', ' – ');
-    const lines = [['Against', who('against')], ['Unsure', who('unsure')], ['Not seen', who('unseen')]]
+    const lines = [[`Against ${reference}`, who('against')], ['Unsure', who('unsure')], ['Not seen', who('unseen')]]
       .filter(([, names]) => names.length > 0).map(([state, names]) => `${state}: ${names.join(', ')}`);
-    dock.querySelector('ul').replaceChildren(...(lines.length > 0 ? lines : ['Nobody was read against it.']).map(line => {
+    dock.querySelector('ul').replaceChildren(...(lines.length > 0 ? lines : [`Nobody was read as against ${reference}.`]).map(line => {
       const item = document.createElement('li');
       item.textContent = line;
       return item;
@@ -80,6 +81,7 @@
     const bar = bars[beats[chosen].bar];
     stretch = over || {from: beats[bar.first].at, to: bar.end};
     dock.hidden = false;
+    document.documentElement.style.scrollPaddingBottom = document.body.style.paddingBottom = `${dock.offsetHeight + 16}px`;
     mark(chosen);
     views.forEach(bringIntoView);
     say(chosen);
@@ -103,8 +105,8 @@
   function seek(at) {
     if (video.readyState === 0) {
       wanted = at;
-      if (dock.dataset.video && !video.getAttribute('src')) {
-        video.src = dock.dataset.video;
+      if (file && !video.getAttribute('src')) {
+        video.src = file;
       }
     } else {
       video.currentTime = at;
@@ -179,6 +181,7 @@
     close: () => {
       video.pause();
       dock.hidden = true;
+      document.documentElement.style.scrollPaddingBottom = document.body.style.paddingBottom = '';
       views.forEach(view => view.mark.remove());
     },
   };

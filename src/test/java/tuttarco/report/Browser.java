@@ -98,6 +98,14 @@ final class Browser implements AutoCloseable {
         driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", medium));
     }
 
+    void night(boolean dark) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of(
+                        "features",
+                        List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    }
+
     /** What a script gives back. */
     Object ask(String script, Object... arguments) {
         return driver.executeScript(script, arguments);
