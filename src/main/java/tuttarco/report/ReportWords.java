@@ -29,7 +29,7 @@ public final class ReportWords {
     /** A piece of the widest chart this high, pixels, fits on A4 and on Letter with its words (measured in Chromium). */
     private static final int PIECE_PX = 1300;
 
-    /** Seconds that all players together play up to which the page shows how each bow travelled: about 5 MB (measured). */
+    /** Seconds that all players together play up to which the page shows how each bow travelled: about 5 MB (measured on made takes). */
     private static final double MOST_CURVES_S = 7200;
 
     private final AnalysedTake take;
@@ -234,7 +234,11 @@ public final class ReportWords {
 
     static ReportModel.Figure figure(Chart chart) {
         return new ReportModel.Figure(
-                chart.key(), Words.plain(chart.title()), chart.help(), ChartFiles.pieces(chart, PIECE_PX), chart.table());
+                chart.key(),
+                Words.plain(chart.title()),
+                chart.help(),
+                ChartFiles.pieces(chart, PIECE_PX),
+                chart.table());
     }
 
     private ReportModel.PlayerPart player(Player player) {

@@ -52,7 +52,9 @@ final class TogetherWords {
 
     /** What is measured bar by bar; nothing where nothing could be. */
     List<ChartTable> byBar() {
-        return Stream.of(table("What is measured bar by bar, with 95 % intervals in brackets", "Bar", Scope.InBar.class::isInstance))
+        return Stream.of(table(
+                        "What is measured bar by bar, with 95 % intervals in brackets",
+                        "Bar", Scope.InBar.class::isInstance))
                 .filter(t -> !t.rows().isEmpty())
                 .toList();
     }

@@ -4,6 +4,7 @@
   const strips = all('.strip');
   const dock = document.getElementById('moment');
   const video = dock.querySelector('video');
+  const where = dock.querySelector('.where');
   const still = document.createElement('img');
   still.hidden = true;
   dock.querySelector('.picture').append(still);
@@ -49,13 +50,22 @@
     }
   }
 
+  /** So that the moment does not cover the strip it was chosen in. */
+  function keepClear({strip}) {
+    const room = strip.getBoundingClientRect();
+    const covered = room.bottom + 8 - dock.getBoundingClientRect().top;
+    if (covered > 0) {
+      scrollBy(0, Math.min(covered, Math.max(0, room.top - 8)));
+    }
+  }
+
   function say(beat) {
     const {table} = views[0];
     const cells = [...table.tBodies[0].rows[beat].cells].map(cell => cell.textContent);
     const headings = [...table.tHead.rows[0].cells].map(cell => cell.textContent);
     const from = headings.indexOf('Time') + 1;
     const who = state => headings.slice(from).filter((_, i) => cells[from + i].split(', ').includes(state));
-    dock.querySelector('.where').textContent = headings.slice(0, from).map((heading, i) => `${heading.toLowerCase()} ${cells[i]}`)
+    where.textContent = headings.slice(0, from).map((heading, i) => `${heading.toLowerCase()} ${cells[i]}`)
       .join(', ').replace(/^./, letter => letter.toUpperCase()).replace(', time ', ' – ');
     const lines = [[`Against ${reference}`, who('against')], ['Unsure', who('unsure')], ['Not seen', who('unseen')]]
       .filter(([, names]) => names.length > 0).map(([state, names]) => `${state}: ${names.join(', ')}`);
@@ -136,6 +146,7 @@
         chosen = beat;
         mark(beat);
         views.forEach(bringIntoView);
+        say(beat);
       }
     }
     if (!video.paused) {
@@ -145,9 +156,13 @@
 
   video.addEventListener('play', () => {
     button('play').textContent = 'Stop';
+    where.setAttribute('aria-live', 'off');
     requestAnimationFrame(follow);
   });
-  video.addEventListener('pause', () => { button('play').textContent = 'Play'; });
+  video.addEventListener('pause', () => {
+    button('play').textContent = 'Play';
+    where.setAttribute('aria-live', 'polite');
+  });
   video.addEventListener('ended', () => {
     if (again && stretch) {
       video.currentTime = stretch.from;
@@ -201,6 +216,8 @@
     const larger = () => zoom(view, 1.25);
     const smaller = () => zoom(view, 0.8);
     view.tools.hidden = false;
+    // a short take is shown as large as there is room
+    zoom(view, Math.max(1, Math.min(1.5, view.strip.clientWidth / view.strip.firstElementChild.scrollWidth)));
     button('larger', view.tools).addEventListener('click', larger);
     button('smaller', view.tools).addEventListener('click', smaller);
     button('bar-back', view.tools).addEventListener('click', () => scrollBars(view, -1));
@@ -215,6 +232,9 @@
       if (deed) {
         event.preventDefault();
         deed();
+        if (!dock.hidden) {
+          keepClear(view);
+        }
       }
     });
     view.bars.forEach((bar, index) => bar.addEventListener('click', event => {
@@ -224,6 +244,7 @@
       const place = event.target.closest('a') ? 0 : Math.floor((event.clientX - box.left) / box.width * (last - first + 1));
       choose(Math.max(first, Math.min(last, first + place)));
       view.strip.focus({preventScroll: true});
+      keepClear(view);
       play();
     }));
   }

@@ -101,9 +101,12 @@ final class Browser implements AutoCloseable {
     void night(boolean dark) {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
-                Map.of(
-                        "features",
-                        List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    }
+
+    /** Whether pages that are shown from now on may run their scripts; tests may ask in any case. */
+    void script(boolean runs) {
+        driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !runs));
     }
 
     /** What a script gives back. */

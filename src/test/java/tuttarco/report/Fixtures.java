@@ -79,9 +79,14 @@ public final class Fixtures {
         return take(SectionFixture.clean(60, 1600), true, Bowing.UNIFIED, "Sixty players");
     }
 
-    /** So many players that their rows are low, for so long that a player's bow takes more than a sheet of paper. */
+    /** So many players that their rows are low. */
+    public static AnalysedTake manyPlayers() {
+        return take(SectionFixture.clean(22, 64), true, Bowing.UNIFIED, "Twenty-two players");
+    }
+
+    /** So long that a player's bow takes more than a sheet of paper. */
     public static AnalysedTake overASheet() {
-        return take(SectionFixture.clean(22, 260), true, Bowing.UNIFIED, "Twenty-two players");
+        return take(SectionFixture.clean(2, 260), true, Bowing.UNIFIED, "Two players");
     }
 
     /** As measured, but the first player's up-bows are placed near the tip; see {@link BowUse.Placed}. */
