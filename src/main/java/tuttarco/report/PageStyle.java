@@ -53,7 +53,7 @@ public record PageStyle(String css, String script, String policy) {
                 + ") format('truetype')}\n";
     }
 
-    /** Night turns the page's colours and, by their paper colours, those of the charts in it. */
+    /** Night turns the page's colours and, by their paper colours, those of the charts in it, also where a piece shows another. */
     private static String colours() {
         StringBuilder css =
                 new StringBuilder(":root{").append(variables(Palette.PAPER)).append("}\n");
@@ -64,11 +64,11 @@ public record PageStyle(String css, String script, String policy) {
             Color paper = role.getValue();
             String drawn = "=\"" + drawn(paper) + "\"]";
             String night = "{%s:var(--" + role.getKey() + ")}\n";
-            css.append(".chart [fill").append(drawn).append(night.replace("%s", "fill"));
-            css.append(".chart [stroke").append(drawn).append(night.replace("%s", "stroke"));
+            css.append("[fill").append(drawn).append(night.replace("%s", "fill"));
+            css.append("[stroke").append(drawn).append(night.replace("%s", "stroke"));
         }
-        css.append(".chart [stroke=\"none\"]{stroke:none}\n.chart [fill=\"none\"]{fill:none}\n");
-        css.append("}\n@media print{.chart [fill=\"")
+        css.append("[stroke=\"none\"]{stroke:none}\n[fill=\"none\"]{fill:none}\n");
+        css.append("}\n@media print{[fill=\"")
                 .append(drawn(Palette.PAPER.ground()))
                 .append("\"]{fill:none}}\n");
         for (String role : Palette.PAPER.byRole().keySet()) {
