@@ -62,7 +62,7 @@ public record PageStyle(String css, String script, String policy) {
                 + ") format('truetype')}\n";
     }
 
-    /** Night turns the page's colours and, by their paper colours, those of the charts in it. */
+    /** Night turns the page's colours and, by their paper colours, those of the charts in it, also where a piece shows another. */
     private static String colours() {
         StringBuilder css =
                 new StringBuilder(":root{").append(variables(Palette.PAPER)).append("}\n");
@@ -71,17 +71,24 @@ public record PageStyle(String css, String script, String policy) {
                 .append("}\n");
         for (Map.Entry<String, Color> role : Palette.PAPER.byRole().entrySet()) {
             Color paper = role.getValue();
-            String drawn = "=\"rgb(" + paper.getRed() + "," + paper.getGreen() + "," + paper.getBlue() + ")\"]";
+            String drawn = "=\"" + drawn(paper) + "\"]";
             String night = "{%s:var(--" + role.getKey() + ")}\n";
-            css.append(".chart [fill").append(drawn).append(night.replace("%s", "fill"));
-            css.append(".chart [stroke").append(drawn).append(night.replace("%s", "stroke"));
+            css.append("[fill").append(drawn).append(night.replace("%s", "fill"));
+            css.append("[stroke").append(drawn).append(night.replace("%s", "stroke"));
         }
-        css.append(".chart [stroke=\"none\"]{stroke:none}\n.chart [fill=\"none\"]{fill:none}\n");
-        css.append("}\n");
+        css.append("[stroke=\"none\"]{stroke:none}\n[fill=\"none\"]{fill:none}\n");
+        css.append("}\n@media print{[fill=\"")
+                .append(drawn(Palette.PAPER.ground()))
+                .append("\"]{fill:none}}\n");
         for (String role : Palette.PAPER.byRole().keySet()) {
             css.append(".fill-%s{fill:var(--%s)}\n.line-%s{fill:none;stroke:var(--%s)}\n".replace("%s", role));
         }
         return css.toString();
+    }
+
+    /** A colour as charts are drawn with it. */
+    private static String drawn(Color colour) {
+        return "rgb(" + colour.getRed() + "," + colour.getGreen() + "," + colour.getBlue() + ")";
     }
 
     private static String variables(Palette palette) {

@@ -9,6 +9,7 @@ import tuttarco.chart.SectionStrip;
 /**
  * The page's words and pictures, section by section.
  *
+ * @param curves how to read the players' charts, or why there are none
  * @param video name of the take's video beside the page
  */
 public record ReportModel(
@@ -25,6 +26,7 @@ public record ReportModel(
         Findings asOne,
         Together together,
         List<String> sound,
+        String curves,
         List<PlayerPart> players,
         List<Moment> moments,
         Optional<String> video,
@@ -100,9 +102,9 @@ public record ReportModel(
     /**
      * A chart with its words.
      *
-     * @param svg an SVG element made by this program, safe to stand in the page
+     * @param svgs SVG elements made by this program, safe to stand in the page one below the other
      */
-    public record Figure(String key, String title, String help, String svg, ChartTable table) {}
+    public record Figure(String key, String title, String help, List<String> svgs, ChartTable table) {}
 
     /**
      * How together the section was.

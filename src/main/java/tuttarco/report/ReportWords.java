@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import tuttarco.beats.Beat;
 import tuttarco.chart.BarRun;
+import tuttarco.chart.BowMotion;
 import tuttarco.chart.Chart;
 import tuttarco.chart.ChartFiles;
 import tuttarco.chart.SectionByBeat;
@@ -25,6 +26,12 @@ import tuttarco.take.Bowing;
 
 /** Finds the words for a take's page. */
 public final class ReportWords {
+    /** A piece of the widest chart this high, pixels, fits on A4 and on Letter with its words (measured in Chromium). */
+    private static final int PIECE_PX = 1300;
+
+    /** Seconds that all players together play up to which the page shows how each bow travelled: about 5 MB (measured on made takes). */
+    private static final double MOST_CURVES_S = 7200;
+
     private final AnalysedTake take;
     private final Comparison comparison;
     private final Against reference;
@@ -104,6 +111,10 @@ public final class ReportWords {
                         TakeCharts.asOne(take).stream().toList()),
                 together.together(),
                 take.evenness().map(EvennessWords::of).orElse(List.of()),
+                curvesShown()
+                        ? BowMotion.HELP
+                        : "So many play for so long that the curves of their bows are not on this page; they lie beside it in"
+                                + " the folder charts.",
                 comparison.players().stream().map(this::player).toList(),
                 moments(pictures),
                 video,
@@ -223,7 +234,11 @@ public final class ReportWords {
 
     static ReportModel.Figure figure(Chart chart) {
         return new ReportModel.Figure(
-                chart.key(), Words.plain(chart.title()), chart.help(), ChartFiles.svg(chart), chart.table());
+                chart.key(),
+                Words.plain(chart.title()),
+                chart.help(),
+                ChartFiles.pieces(chart, PIECE_PX),
+                chart.table());
     }
 
     private ReportModel.PlayerPart player(Player player) {
@@ -236,7 +251,11 @@ public final class ReportWords {
                 seat,
                 sentences(player, comparison.beatReadings().get(index)),
                 spots.of(player, reference),
-                TakeCharts.ofPlayer(take, player).map(ReportWords::figure));
+                curvesShown() ? TakeCharts.ofPlayer(take, player).map(ReportWords::figure) : Optional.empty());
+    }
+
+    private boolean curvesShown() {
+        return comparison.players().size() * take.endS() <= MOST_CURVES_S;
     }
 
     private List<String> sentences(Player player, List<BeatReading> readings) {

@@ -43,7 +43,7 @@ final class TogetherWords {
         return new ReportModel.Together(
                 measured(),
                 sentences(),
-                Optional.of(table("Desks and groups", "Who", TogetherWords::group))
+                Optional.of(table("Desks and groups, with 95 % intervals in brackets", "Who", TogetherWords::group))
                         .filter(t -> !t.rows().isEmpty()),
                 Arrays.stream(Metric.values())
                         .map(m -> new ReportModel.Fact(m.title(), m.help() + " (" + m.reference() + ")"))
@@ -52,7 +52,9 @@ final class TogetherWords {
 
     /** What is measured bar by bar; nothing where nothing could be. */
     List<ChartTable> byBar() {
-        return Stream.of(table("What is measured, bar by bar", "Bar", Scope.InBar.class::isInstance))
+        return Stream.of(table(
+                        "What is measured bar by bar, with 95 % intervals in brackets",
+                        "Bar", Scope.InBar.class::isInstance))
                 .filter(t -> !t.rows().isEmpty())
                 .toList();
     }

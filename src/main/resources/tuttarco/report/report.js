@@ -4,9 +4,11 @@
   const strips = all('.strip');
   const dock = document.getElementById('moment');
   const video = dock.querySelector('video');
+  const where = dock.querySelector('.where');
   const still = document.createElement('img');
   still.hidden = true;
   dock.querySelector('.picture').append(still);
+  const {video: file, reference} = dock.dataset;
   const button = (name, within = dock) => within.querySelector(`[data-do="${name}"]`);
 
   // the beats in the order played, with the bar that each lies in
@@ -48,17 +50,26 @@
     }
   }
 
+  /** So that the moment does not cover the strip it was chosen in. */
+  function keepClear({strip}) {
+    const room = strip.getBoundingClientRect();
+    const covered = room.bottom + 8 - dock.getBoundingClientRect().top;
+    if (covered > 0) {
+      scrollBy(0, Math.min(covered, Math.max(0, room.top - 8)));
+    }
+  }
+
   function say(beat) {
     const {table} = views[0];
     const cells = [...table.tBodies[0].rows[beat].cells].map(cell => cell.textContent);
     const headings = [...table.tHead.rows[0].cells].map(cell => cell.textContent);
     const from = headings.indexOf('Time') + 1;
     const who = state => headings.slice(from).filter((_, i) => cells[from + i].split(', ').includes(state));
-    dock.querySelector('.where').textContent = headings.slice(0, from).map((heading, i) => `${heading.toLowerCase()} ${cells[i]}`)
+    where.textContent = headings.slice(0, from).map((heading, i) => `${heading.toLowerCase()} ${cells[i]}`)
       .join(', ').replace(/^./, letter => letter.toUpperCase()).replace(', time ', ' – ');
-    const lines = [['Against', who('against')], ['Unsure', who('unsure')], ['Not seen', who('unseen')]]
+    const lines = [[`Against ${reference}`, who('against')], ['Unsure', who('unsure')], ['Not seen', who('unseen')]]
       .filter(([, names]) => names.length > 0).map(([state, names]) => `${state}: ${names.join(', ')}`);
-    dock.querySelector('ul').replaceChildren(...(lines.length > 0 ? lines : ['Nobody was read against it.']).map(line => {
+    dock.querySelector('ul').replaceChildren(...(lines.length > 0 ? lines : [`Nobody was read as against ${reference}.`]).map(line => {
       const item = document.createElement('li');
       item.textContent = line;
       return item;
@@ -80,6 +91,7 @@
     const bar = bars[beats[chosen].bar];
     stretch = over || {from: beats[bar.first].at, to: bar.end};
     dock.hidden = false;
+    document.documentElement.style.scrollPaddingBottom = document.body.style.paddingBottom = `${dock.offsetHeight + 16}px`;
     mark(chosen);
     views.forEach(bringIntoView);
     say(chosen);
@@ -103,8 +115,8 @@
   function seek(at) {
     if (video.readyState === 0) {
       wanted = at;
-      if (dock.dataset.video && !video.getAttribute('src')) {
-        video.src = dock.dataset.video;
+      if (file && !video.getAttribute('src')) {
+        video.src = file;
       }
     } else {
       video.currentTime = at;
@@ -134,6 +146,7 @@
         chosen = beat;
         mark(beat);
         views.forEach(bringIntoView);
+        say(beat);
       }
     }
     if (!video.paused) {
@@ -143,9 +156,13 @@
 
   video.addEventListener('play', () => {
     button('play').textContent = 'Stop';
+    where.setAttribute('aria-live', 'off');
     requestAnimationFrame(follow);
   });
-  video.addEventListener('pause', () => { button('play').textContent = 'Play'; });
+  video.addEventListener('pause', () => {
+    button('play').textContent = 'Play';
+    where.setAttribute('aria-live', 'polite');
+  });
   video.addEventListener('ended', () => {
     if (again && stretch) {
       video.currentTime = stretch.from;
@@ -179,6 +196,7 @@
     close: () => {
       video.pause();
       dock.hidden = true;
+      document.documentElement.style.scrollPaddingBottom = document.body.style.paddingBottom = '';
       views.forEach(view => view.mark.remove());
     },
   };
@@ -198,6 +216,8 @@
     const larger = () => zoom(view, 1.25);
     const smaller = () => zoom(view, 0.8);
     view.tools.hidden = false;
+    // a short take is shown as large as there is room
+    zoom(view, Math.max(1, Math.min(1.5, view.strip.clientWidth / view.strip.firstElementChild.scrollWidth)));
     button('larger', view.tools).addEventListener('click', larger);
     button('smaller', view.tools).addEventListener('click', smaller);
     button('bar-back', view.tools).addEventListener('click', () => scrollBars(view, -1));
@@ -212,6 +232,9 @@
       if (deed) {
         event.preventDefault();
         deed();
+        if (!dock.hidden) {
+          keepClear(view);
+        }
       }
     });
     view.bars.forEach((bar, index) => bar.addEventListener('click', event => {
@@ -221,6 +244,7 @@
       const place = event.target.closest('a') ? 0 : Math.floor((event.clientX - box.left) / box.width * (last - first + 1));
       choose(Math.max(first, Math.min(last, first + place)));
       view.strip.focus({preventScroll: true});
+      keepClear(view);
       play();
     }));
   }

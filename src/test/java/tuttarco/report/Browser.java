@@ -98,6 +98,17 @@ final class Browser implements AutoCloseable {
         driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", medium));
     }
 
+    void night(boolean dark) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+    }
+
+    /** Whether pages that are shown from now on may run their scripts; tests may ask in any case. */
+    void script(boolean runs) {
+        driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !runs));
+    }
+
     /** What a script gives back. */
     Object ask(String script, Object... arguments) {
         return driver.executeScript(script, arguments);

@@ -2,6 +2,7 @@ package tuttarco.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
 import tuttarco.chart.SectionFixture;
 import tuttarco.season.Records;
 import tuttarco.season.Season;
@@ -52,6 +54,8 @@ class PagesInBrowserTest {
         report("nothing-seen", Fixtures.nothingSeen());
         report("hostile", Fixtures.named(HOSTILE));
         report("long", Fixtures.named("W".repeat(200)));
+        report("many", Fixtures.manyPlayers());
+        report("over-a-sheet", Fixtures.overASheet());
         Path compared = Files.createDirectory(folder.resolve("compared"));
         new ComparedTakes(
                         TakeAgainstTake.among(List.of(
@@ -122,20 +126,31 @@ class PagesInBrowserTest {
         });
     }
 
+    /** With the tables open, but for those of a large section, which are the same and take long. */
     @Test
     void axeFindsNothingAmiss() throws Exception {
         for (Map.Entry<String, Path> page : PAGES.entrySet()) {
             browser.show(page.getValue(), 1366);
-            browser.ask("document.querySelectorAll('details').forEach(d => { d.open = true; })");
+            browser.ask(
+                    "document.querySelectorAll('details').forEach(d => { d.open = arguments[0]; })",
+                    !page.getKey().equals("many"));
             assertEquals(List.of(), browser.amissByAxe(), page.getKey());
+        }
+        browser.show(PAGES.get("unified"), 360);
+        browser.night(true);
+        try {
+            strip().sendKeys(Keys.HOME);
+            assertEquals(List.of(), browser.amissByAxe(), "at night, with a moment shown");
+        } finally {
+            browser.night(false);
         }
     }
 
     @Test
     void theValidatorFindsNoError() throws Exception {
+        EmbeddedValidator validator = new EmbeddedValidator();
+        validator.setOutputFormat(EmbeddedValidator.OutputFormat.TEXT);
         for (Map.Entry<String, Path> page : PAGES.entrySet()) {
-            EmbeddedValidator validator = new EmbeddedValidator();
-            validator.setOutputFormat(EmbeddedValidator.OutputFormat.TEXT);
             String found = validator.validate(page.getValue());
             assertEquals("", errors(found), page.getKey());
         }
@@ -201,6 +216,25 @@ class PagesInBrowserTest {
         });
     }
 
+    /** What script would be needed for is not there, and a bar's number leads to its still. */
+    @Test
+    void withoutScriptThePageIsWhole() {
+        browser.script(false);
+        try {
+            browser.show(PAGES.get("unified"), 1366);
+            assertEquals(
+                    List.of(),
+                    browser.words("return [...document.querySelectorAll('button')].filter(b => b.checkVisibility())"
+                            + ".map(b => b.outerHTML)"));
+            browser.driver.findElements(By.cssSelector(".strip .bar a")).get(2).click();
+            WebElement still = browser.driver.findElement(By.cssSelector("#moment-2 img"));
+            assertTrue(still.isDisplayed());
+            assertEquals("The section at 0:05.0", still.getAttribute("alt"));
+        } finally {
+            browser.script(true);
+        }
+    }
+
     private WebElement strip() {
         return browser.driver.findElement(By.cssSelector(".strip"));
     }
@@ -223,7 +257,7 @@ class PagesInBrowserTest {
         strip().sendKeys(Keys.PAGE_DOWN, Keys.PAGE_DOWN, Keys.ARROW_RIGHT);
         assertEquals("Bar 3, beat 2 – 0:05.5", moment());
         assertEquals(
-                List.of("Against: Desk 3 inside"),
+                List.of("Against the marking: Desk 3 inside"),
                 browser.words("return [...document.querySelectorAll('#moment li')].map(l => l.textContent)"));
         browser.waitUntil("document.querySelector('#moment img').complete");
         assertEquals("The section at 0:05.0", browser.ask("return document.querySelector('#moment img').alt"));
@@ -258,14 +292,42 @@ class PagesInBrowserTest {
         for (int bar = 1; bar <= 3; bar++) {
             browser.driver.findElement(By.cssSelector("[data-do=bar-on]")).click();
         }
-        String atNames =
-                "Math.abs(document.querySelectorAll('.strip')[0].querySelectorAll('.bar')[3].getBoundingClientRect().left"
-                        + " - document.querySelector('.strip .names').getBoundingClientRect().right) < 3";
-        browser.waitUntil(atNames);
+        browser.waitUntil(besideTheNames(3));
+        browser.driver.findElement(By.cssSelector("[data-do=bar-back]")).click();
+        browser.waitUntil(besideTheNames(2));
+        browser.driver.findElement(By.cssSelector("[data-do=smaller]")).click();
+        assertEquals(before, ((Number) browser.ask(width)).doubleValue(), 1);
         assertEquals(
                 true,
                 browser.ask("return Math.abs(document.querySelector('.strip').getBoundingClientRect().left"
                         + " - document.querySelector('.strip .names').getBoundingClientRect().left) < 1"));
+    }
+
+    private static String besideTheNames(int bar) {
+        return "Math.abs(document.querySelector('.strip').querySelectorAll('.bar')[" + bar
+                + "].getBoundingClientRect().left"
+                + " - document.querySelector('.strip .names').getBoundingClientRect().right) < 3";
+    }
+
+    /** A beat is chosen by mouse and finger, too, in either strip. */
+    @Test
+    void aBeatIsChosenWhereItIsClicked() {
+        browser.show(PAGES.get("unified"), 1366);
+        List<WebElement> strips = browser.driver.findElements(By.cssSelector(".strip"));
+        assertEquals(2, strips.size());
+        for (WebElement strip : strips) {
+            WebElement bar = strip.findElements(By.cssSelector(".bar")).get(4);
+            browser.ask("arguments[0].scrollIntoView({block: 'center'})", strip);
+            // just right of the middle of a bar of four is its third beat
+            new Actions(browser.driver).moveToElement(bar, 3, 0).click().perform();
+            assertEquals("Bar 5, beat 3 – 0:10.0", moment());
+            assertEquals(1L, browser.ask("return arguments[0].querySelectorAll('.chosen').length", strip));
+            bar.findElement(By.tagName("a")).click();
+            assertEquals("Bar 5, beat 1 – 0:09.0", moment());
+            press("close");
+        }
+        browser.driver.findElement(By.cssSelector("#player-6 a[data-first]")).click();
+        assertEquals("Bar 3, beat 1 – 0:05.0", moment());
     }
 
     /** To within one frame of the video, by the time that the browser says of the frame it shows. */
@@ -297,6 +359,11 @@ class PagesInBrowserTest {
         assertEquals(true, browser.ask("return document.querySelector('video').currentTime >= 5"));
         press("play");
         browser.waitUntil("document.querySelector('video').paused");
+        press("again");
+        browser.ask("document.querySelector('video').currentTime = 8.95");
+        press("play");
+        browser.waitUntil("document.querySelector('video').currentTime > 9.2");
+        assertTrue(moment().startsWith("Bar 5, beat 1"), moment());
         press("slow");
         assertEquals(0.5, ((Number) browser.ask("return document.querySelector('video').playbackRate")).doubleValue());
     }
