@@ -23,11 +23,12 @@ record PageStyle(String css, String policy) {
     }
 
     /** A style sheet of its own for a page that shows only this text, with no more of the fonts than that needs. */
-    static PageStyle make(String file, String shown) {
+    static PageStyle make(String file, String shown, String more) {
         return of(face(FontFile.REGULAR.subset(shown), 400)
                 + face(FontFile.SEMIBOLD.subset(shown), 600)
                 + colours()
-                + text(file));
+                + text(file)
+                + more);
     }
 
     private static PageStyle of(String css) {

@@ -18,7 +18,7 @@ import tuttarco.strokes.StrokeKind;
 /** One player's beats beside the marking, or beside the leader where nothing is marked. */
 record PlayerBeats(Comparison comparison, Against reference, Player player) {
     /** Bars that are named at most. */
-    private static final int MOST_NAMED = 4;
+    private static final int MOST_NAMED = 6;
 
     /** Whether nobody is to be compared with but the player. */
     boolean leads() {
@@ -102,7 +102,7 @@ record PlayerBeats(Comparison comparison, Against reference, Player player) {
         return stretches;
     }
 
-    /** {@code bar 3}, {@code bars 1–2, 5 and 9–12}, {@code bars 1, 3, 5, 7 and elsewhere}. */
+    /** {@code bar 3}, {@code bars 1–2, 5 and 9–12}, {@code bars 1, 3, 5, 7, 9, 11 and elsewhere}. */
     String named(List<BarRun> stretches) {
         List<String> names =
                 stretches.stream().limit(MOST_NAMED).map(this::name).collect(Collectors.toCollection(ArrayList::new));

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import tuttarco.chart.Chart;
 import tuttarco.chart.Palette;
 import tuttarco.chart.PlayedBars;
@@ -26,8 +27,10 @@ import tuttarco.chart.Words;
  * @param blocks in reading order
  * @param rules lines across the page
  * @param signs what is drawn without being read out
+ * @param bottom where the last line ends
+ * @param scale how much larger than usual it is set
  */
-record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, double bottom) {
+record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, double bottom, double scale) {
     private static final double PER_MM = 72 / 25.4;
 
     /** A4 (ISO 216). */
@@ -56,6 +59,9 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
 
     /** Lines of a label or a title, which may be long. */
     private static final int LABEL_LINES = 2;
+
+    /** The blank between a number and what it counts or numbers, at which no line may break. */
+    private static final Pattern COUNTED = Pattern.compile("(?<=\\d) (?=[a-z%])|(?<=[a-z]) (?=\\d+\\b)");
 
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
 
@@ -105,9 +111,10 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
         return layout;
     }
 
-    /** A text as the page can show it. */
+    /** A text as the page can show it, numbers kept with what they count. */
     private static String shown(String text) {
-        return Normalizer.normalize(Words.plain(text), Normalizer.Form.NFC);
+        return COUNTED.matcher(Normalizer.normalize(Words.plain(text), Normalizer.Form.NFC))
+                .replaceAll("\u00A0");
     }
 
     /** Sets one block after the other, downwards. */
@@ -140,7 +147,7 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
             for (String sentence : sheet.care()) {
                 text(Role.TEXT, sentence, small, secondary(), SIDE, WIDTH - SIDE);
             }
-            return new SheetLayout(List.copyOf(blocks), List.copyOf(rules), List.copyOf(signs), y);
+            return new SheetLayout(List.copyOf(blocks), List.copyOf(rules), List.copyOf(signs), y, scale);
         }
 
         private void head(SheetModel.Head head) {

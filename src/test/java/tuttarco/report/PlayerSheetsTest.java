@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -27,7 +28,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tuttarco.chart.PlayedBars;
 import tuttarco.chart.Words;
+import tuttarco.seats.Player;
 
 class PlayerSheetsTest extends OutputContract {
     @Override
@@ -189,6 +192,37 @@ class PlayerSheetsTest extends OutputContract {
         try (PDDocument pdf = Loader.loadPDF(pdf(Fixtures.named(label), 0).toFile())) {
             assertEquals(1, pdf.getNumberOfPages());
         }
+    }
+
+    /** Three places of two lines each, and a label of two lines. */
+    @Test
+    void theFullestSheetStaysOnThePage() {
+        AnalysedTake often = Fixtures.oftenTurned();
+        SheetModel full = sheet(often, 5);
+        SheetModel.Section bars = full.sections().get(1);
+        assertEquals(3, bars.places().size());
+        SheetModel.Place large = new SheetModel.Place(
+                bars.places().get(0).where(),
+                bars.places().get(0).clock(),
+                sheet(Fixtures.unified(), 5).sections().get(1).places().get(0).said(),
+                PlayedBars.beside("bars-1", 2, often.comparison(), often.reference(), full(often), 0, 40));
+        SheetModel fullest = new SheetModel(
+                new SheetModel.Head(
+                        "W".repeat(200), "W".repeat(200), "Violin", full.head().opening()),
+                full.sections().stream()
+                        .map(s -> s.places().isEmpty()
+                                ? s
+                                : new SheetModel.Section(
+                                        s.key(), s.heading(), s.said(), Collections.nCopies(3, large), s.closing()))
+                        .toList(),
+                full.signs(),
+                full.care());
+        assertInside(SheetLayout.of(fullest));
+        assertInside(SheetLayout.of(sheet(Fixtures.unified(), 1)));
+    }
+
+    private static Player full(AnalysedTake take) {
+        return take.comparison().players().get(5);
     }
 
     /** Letter is 279.4 mm high (ANSI/ASME Y14.1), A4 210 mm wide; printers need some 5 mm. */
