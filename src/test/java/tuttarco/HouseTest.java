@@ -62,6 +62,10 @@ class HouseTest {
             .definedBy("tuttarco.season..")
             .layer("chart")
             .definedBy("tuttarco.chart..")
+            .layer("faces")
+            .definedBy("tuttarco.faces..")
+            .layer("film")
+            .definedBy("tuttarco.film..")
             .layer("report")
             .definedBy("tuttarco.report..")
             .layer("mark")
@@ -124,6 +128,10 @@ class HouseTest {
             .mayOnlyAccessLayers(
                     "bow", "files", "stats", "seats", "tracks", "strokes", "score", "beats", "take", "compare",
                     "season")
+            .whereLayer("faces")
+            .mayOnlyAccessLayers("files", "video", "seats", "pose")
+            .whereLayer("film")
+            .mayOnlyAccessLayers("bow", "files", "video", "seats", "strokes", "beats", "compare", "chart", "faces")
             .whereLayer("report")
             .mayOnlyAccessLayers(
                     "bow",
@@ -139,7 +147,9 @@ class HouseTest {
                     "corrections",
                     "compare",
                     "season",
-                    "chart")
+                    "chart",
+                    "faces",
+                    "film")
             .whereLayer("mark")
             .mayOnlyAccessLayers("bow", "score", "musicxml", "beats", "compare", "chart")
             .whereLayer("demo")

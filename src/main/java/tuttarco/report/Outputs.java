@@ -3,6 +3,7 @@ package tuttarco.report;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import tuttarco.faces.Faces;
 import tuttarco.files.FolderContents;
 import tuttarco.files.OutputException;
 import tuttarco.files.OwnFiles;
@@ -25,7 +26,7 @@ public final class Outputs {
 
     /** To be looked at: the page and its charts. */
     public static List<Output> page() {
-        return List.of(new ReportPage(), new Charts());
+        return List.of(new ReportPage(Faces.BLURRED), new Charts());
     }
 
     /** To be worked with: tables, and the results in one file. */

@@ -11,30 +11,51 @@ import java.util.Base64;
 import java.util.Map;
 import java.util.Objects;
 import tuttarco.chart.Palette;
+import tuttarco.chart.SectionStrip;
 
 /**
- * The page's style sheet with its colours and fonts put in, and the policy that lets it in and nothing else.
+ * A page's style sheet with its colours and fonts put in, its script, and the policy that lets these in, pictures and fonts
+ * that stand in the page itself, the take's video beside it, and nothing else.
  *
  * @param policy a content security policy
  */
-record PageStyle(String css, String policy) {
-    static PageStyle make() {
-        return of(fonts() + colours() + text("report.css"));
+public record PageStyle(String css, String script, String policy) {
+    /** Of a page without script. */
+    static PageStyle still() {
+        String css = look();
+        return new PageStyle(css, "", policy(css, ""));
     }
 
-    /** A style sheet of its own for a page that shows only this text, with no more of the fonts than that needs. */
-    static PageStyle make(String file, String shown, String more) {
-        return of(face(FontFile.REGULAR.subset(shown), 400)
+    /** Of a page that can be asked for its moments. */
+    static PageStyle moving() {
+        String css = look() + SectionStrip.css() + text("strip.css");
+        String script = text("report.js");
+        String more = "script-src " + hash(script) + "; img-src data:; media-src 'self'; ";
+        return new PageStyle(css, script, policy(css, more));
+    }
+
+    /**
+     * Of a player's sheet, with no more of the fonts than it needs.
+     *
+     * @param shown all that stands on it
+     * @param more what its style sheet says besides
+     */
+    static PageStyle ofSheet(String shown, String more) {
+        String css = face(FontFile.REGULAR.subset(shown), 400)
                 + face(FontFile.SEMIBOLD.subset(shown), 600)
                 + colours()
-                + text(file)
-                + more);
+                + text("sheet.css")
+                + more;
+        return new PageStyle(css, "", policy(css, ""));
     }
 
-    private static PageStyle of(String css) {
-        String policy = "default-src 'none'; style-src 'sha256-" + sha256(css) + "'; font-src data:; base-uri 'none'; "
-                + "form-action 'none'";
-        return new PageStyle(css, policy);
+    private static String look() {
+        return fonts() + colours() + text("report.css");
+    }
+
+    private static String policy(String css, String more) {
+        return "default-src 'none'; style-src " + hash(css) + "; font-src data:; " + more
+                + "base-uri 'none'; form-action 'none'";
     }
 
     private static String fonts() {
@@ -62,7 +83,11 @@ record PageStyle(String css, String policy) {
             css.append(".chart [stroke").append(drawn).append(night.replace("%s", "stroke"));
         }
         css.append(".chart [stroke=\"none\"]{stroke:none}\n.chart [fill=\"none\"]{fill:none}\n");
-        return css.append("}\n").toString();
+        css.append("}\n");
+        for (String role : Palette.PAPER.byRole().keySet()) {
+            css.append(".fill-%s{fill:var(--%s)}\n.line-%s{fill:none;stroke:var(--%s)}\n".replace("%s", role));
+        }
+        return css.toString();
     }
 
     private static String variables(Palette palette) {
@@ -88,10 +113,11 @@ record PageStyle(String css, String policy) {
         }
     }
 
-    private static String sha256(String css) {
+    /** By which a policy knows a text. */
+    private static String hash(String text) {
         try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(css.getBytes(StandardCharsets.UTF_8));
-            return Base64.getEncoder().encodeToString(hash);
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return "'sha256-" + Base64.getEncoder().encodeToString(hash) + "'";
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java knows SHA-256", e);
         }

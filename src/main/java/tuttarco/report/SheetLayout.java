@@ -63,6 +63,8 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
     /** The blank between a number and what it counts or numbers, at which no line may break. */
     private static final Pattern COUNTED = Pattern.compile("(?<=\\d) (?=[a-z%])|(?<=[a-z]) (?=\\d+\\b)");
 
+    private static final String NO_BREAK = "\u00A0";
+
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
 
     /** What a block is to a reader: its type in the structure of a PDF. */
@@ -111,10 +113,9 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
         return layout;
     }
 
-    /** A text as the page can show it, numbers kept with what they count. */
+    /** A text as the page can show it. */
     private static String shown(String text) {
-        return COUNTED.matcher(Normalizer.normalize(Words.plain(text), Normalizer.Form.NFC))
-                .replaceAll("\u00A0");
+        return Normalizer.normalize(Words.plain(text), Normalizer.Form.NFC);
     }
 
     /** Sets one block after the other, downwards. */
@@ -293,7 +294,8 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
             if (text.isBlank()) {
                 return List.of();
             }
-            AttributedString attributed = new AttributedString(text);
+            AttributedString attributed =
+                    new AttributedString(COUNTED.matcher(text).replaceAll(NO_BREAK));
             attributed.addAttribute(TextAttribute.FONT, font);
             LineBreakMeasurer measurer =
                     new LineBreakMeasurer(attributed.getIterator(), BreakIterator.getLineInstance(Locale.ROOT), EXACT);

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -30,7 +29,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tuttarco.chart.PlayedBars;
 import tuttarco.chart.Words;
-import tuttarco.seats.Player;
 
 class PlayerSheetsTest extends OutputContract {
     @Override
@@ -38,7 +36,7 @@ class PlayerSheetsTest extends OutputContract {
         return new PlayerSheets();
     }
 
-    private List<Path> written(String ending) throws IOException {
+    private List<Path> written(String ending) throws Exception {
         return files(folder).stream().filter(f -> f.toString().endsWith(ending)).toList();
     }
 
@@ -49,7 +47,7 @@ class PlayerSheetsTest extends OutputContract {
 
     @ParameterizedTest
     @MethodSource("takes")
-    void everyPlayerHasAPageAndAPdfOfOnePage(AnalysedTake take) throws IOException {
+    void everyPlayerHasAPageAndAPdfOfOnePage(AnalysedTake take) throws Exception {
         output().write(take, folder);
         int players = take.comparison().players().size();
         assertEquals(players, written(".html").size());
@@ -197,32 +195,39 @@ class PlayerSheetsTest extends OutputContract {
     /** Three places of two lines each, and a label of two lines. */
     @Test
     void theFullestSheetStaysOnThePage() {
+        assertInside(SheetLayout.of(fullest()));
+        assertInside(SheetLayout.of(sheet(Fixtures.unified(), 1)));
+    }
+
+    static SheetModel fullest() {
         AnalysedTake often = Fixtures.oftenTurned();
         SheetModel full = sheet(often, 5);
         SheetModel.Section bars = full.sections().get(1);
         assertEquals(3, bars.places().size());
-        SheetModel.Place large = new SheetModel.Place(
-                bars.places().get(0).where(),
-                bars.places().get(0).clock(),
-                sheet(Fixtures.unified(), 5).sections().get(1).places().get(0).said(),
-                PlayedBars.beside("bars-1", 2, often.comparison(), often.reference(), full(often), 0, 40));
-        SheetModel fullest = new SheetModel(
+        List<SheetModel.Place> large = bars.places().stream()
+                .map(p -> new SheetModel.Place(
+                        "Bar 1 beat 1 to bar 11 beat 1",
+                        p.clock(),
+                        p.said(),
+                        PlayedBars.beside(
+                                p.picture().key(),
+                                2,
+                                often.comparison(),
+                                often.reference(),
+                                often.comparison().players().get(5),
+                                0,
+                                40)))
+                .toList();
+        return new SheetModel(
                 new SheetModel.Head(
                         "W".repeat(200), "W".repeat(200), "Violin", full.head().opening()),
                 full.sections().stream()
                         .map(s -> s.places().isEmpty()
                                 ? s
-                                : new SheetModel.Section(
-                                        s.key(), s.heading(), s.said(), Collections.nCopies(3, large), s.closing()))
+                                : new SheetModel.Section(s.key(), s.heading(), s.said(), large, s.closing()))
                         .toList(),
                 full.signs(),
                 full.care());
-        assertInside(SheetLayout.of(fullest));
-        assertInside(SheetLayout.of(sheet(Fixtures.unified(), 1)));
-    }
-
-    private static Player full(AnalysedTake take) {
-        return take.comparison().players().get(5);
     }
 
     /** Letter is 279.4 mm high (ANSI/ASME Y14.1), A4 210 mm wide; printers need some 5 mm. */
@@ -252,7 +257,7 @@ class PlayerSheetsTest extends OutputContract {
         assertEquals(60, PlayerSheets.fileName("w".repeat(200), taken).length());
     }
 
-    private static SheetModel sheet(AnalysedTake take, int player) {
+    static SheetModel sheet(AnalysedTake take, int player) {
         return new SheetWords(take, take.comparison().players().get(player)).model();
     }
 

@@ -1,0 +1,2 @@
+/** Where faces are in a clip, and how they are blurred. */
+package tuttarco.faces;

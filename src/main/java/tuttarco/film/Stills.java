@@ -1,0 +1,127 @@
+package tuttarco.film;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+import tuttarco.faces.Faces;
+import tuttarco.files.InputException;
+import tuttarco.seats.Player;
+import tuttarco.video.ClipPictures;
+
+/**
+ * Single pictures of a clip to give out: as JPEG, without a word of where, when or with what they were filmed, and with faces
+ * blurred unless the user says otherwise.
+ */
+public final class Stills {
+    /** A time this much after the last picture's has none, seconds (chosen). */
+    private static final double PAST_END_S = 0.5;
+
+    /** JPEG's quality, 0 to 1 (chosen: signs and bows stay clear). */
+    private static final float QUALITY = 0.75f;
+
+    private final Path video;
+    private final List<Player> players;
+    private final Faces faces;
+
+    private Stills(Path video, List<Player> players, Faces faces) {
+        this.video = video;
+        this.players = List.copyOf(players);
+        this.faces = faces;
+    }
+
+    /**
+     * @param players where they sit; others in the picture are looked for
+     */
+    public static Stills of(Path video, List<Player> players, Faces faces) {
+        return new Stills(video, players, faces);
+    }
+
+    /**
+     * The pictures that are seen at the times, as JPEG, each as wide as asked or as the clip if that is narrower; empty where
+     * there is none. The clip is gone through once, and only one of its pictures held.
+     *
+     * @param timesS seconds from the clip's start, in any order
+     * @throws InputException if the clip can't be read
+     * @throws InterruptedException if the thread was interrupted
+     */
+    public List<Optional<byte[]>> jpegs(List<Double> timesS, int widthPx) throws InputException, InterruptedException {
+        List<Optional<byte[]>> jpegs = new ArrayList<>(Collections.nCopies(timesS.size(), Optional.empty()));
+        List<Integer> order = IntStream.range(0, timesS.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(timesS::get))
+                .toList();
+        try (ClipPictures pictures = ClipPictures.open(video)) {
+            for (int i : order) {
+                if (Thread.interrupted()) {
+                    throw new InterruptedException("taking stills was stopped");
+                }
+                jpegs.set(i, jpeg(pictures, timesS.get(i), widthPx));
+            }
+        }
+        return List.copyOf(jpegs);
+    }
+
+    private Optional<byte[]> jpeg(ClipPictures pictures, double timeS, int widthPx) {
+        if (timeS < 0) {
+            return Optional.empty();
+        }
+        pictures.seek(timeS);
+        if (timeS > pictures.timeS() + PAST_END_S) {
+            return Optional.empty();
+        }
+        double scale = Math.min(1, (double) widthPx / pictures.facts().widthPx());
+        BufferedImage picture = new BufferedImage(
+                (int) Math.max(1, Math.round(scale * pictures.facts().widthPx())),
+                (int) Math.max(1, Math.round(scale * pictures.facts().heightPx())),
+                BufferedImage.TYPE_INT_RGB);
+        pictures.draw(picture);
+        return Optional.of(jpeg(faces == Faces.SHOWN ? picture : allBlurred(picture)));
+    }
+
+    /** Until faces are found: the whole picture in a few large dots. */
+    private static BufferedImage allBlurred(BufferedImage picture) {
+        BufferedImage few = drawn(picture, 24, 24);
+        return drawn(few, picture.getWidth(), picture.getHeight());
+    }
+
+    private static BufferedImage drawn(BufferedImage picture, int widthPx, int heightPx) {
+        BufferedImage drawn = new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = drawn.createGraphics();
+        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        g.drawImage(picture, 0, 0, widthPx, heightPx, null);
+        g.dispose();
+        return drawn;
+    }
+
+    private static byte[] jpeg(BufferedImage picture) {
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+            ImageWriteParam param = writer.getDefaultWriteParam();
+            param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+            param.setCompressionQuality(QUALITY);
+            writer.setOutput(out);
+            writer.write(null, new IIOImage(picture, null, null), param);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a still could not be packed", e);
+        } finally {
+            writer.dispose();
+        }
+        return bytes.toByteArray();
+    }
+}
