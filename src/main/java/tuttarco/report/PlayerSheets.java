@@ -29,8 +29,9 @@ public final class PlayerSheets implements Output {
             }
             SheetModel sheet = new SheetWords(take, player).model();
             String name = fileName(player.label(), names);
-            SheetPage.write(sheet, sheets.resolve(name + ".html"));
-            SheetPdf.write(sheet, sheets.resolve(name + ".pdf"));
+            SheetLayout layout = SheetLayout.of(sheet);
+            SheetPage.write(sheet, layout, sheets.resolve(name + ".html"));
+            SheetPdf.write(sheet, layout, sheets.resolve(name + ".pdf"));
         }
     }
 

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import tuttarco.chart.Chart;
 import tuttarco.chart.Palette;
 import tuttarco.chart.PlayedBars;
@@ -101,6 +103,13 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
     record Picture(Chart chart, double x, double y, double scale) {}
 
     record Rule(double x1, double x2, double y) {}
+
+    /** All letters that stand on it, and those of English words besides. */
+    String letters() {
+        return IntStream.rangeClosed(' ', '~').mapToObj(Character::toString).collect(Collectors.joining())
+                + "–…\u00A0"
+                + blocks.stream().map(Block::text).collect(Collectors.joining());
+    }
 
     /** As large as fits. */
     static SheetLayout of(SheetModel sheet) {

@@ -1,7 +1,6 @@
 package tuttarco.report;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
@@ -12,17 +11,12 @@ public record SheetPage(SheetModel sheet, PageStyle style) {
     /** Body type on paper, points, where a sheet is set as large as usual: so that the page holds what the PDF's does. */
     private static final double BODY = 10.5;
 
-    static void write(SheetModel sheet, Path file) throws IOException {
-        Pages.write(TEMPLATE, new SheetPage(sheet, new PageStyle("", "", "")), file);
-        PageStyle style = PageStyle.ofSheet(Files.readString(file), printed(sheet));
-        Pages.write(TEMPLATE, new SheetPage(sheet, style), file);
+    static void write(SheetModel sheet, SheetLayout layout, Path file) throws IOException {
+        Pages.write(TEMPLATE, new SheetPage(sheet, PageStyle.ofSheet(layout.letters(), printed(layout))), file);
     }
 
     /** On paper all measures go by the size of the type, and that by how much there is to say. */
-    private static String printed(SheetModel sheet) {
-        return String.format(
-                Locale.ROOT,
-                "@media print{html{font-size:%.2fpt}}\n",
-                BODY * SheetLayout.of(sheet).scale());
+    private static String printed(SheetLayout layout) {
+        return String.format(Locale.ROOT, "@media print{html{font-size:%.2fpt}}\n", BODY * layout.scale());
     }
 }

@@ -35,9 +35,10 @@ final class SheetTiming {
                         + p.changes() + " changes).")
                 .ifPresent(well::add);
         enough().filter(p -> p.lag().orElseThrow().spreadMs() <= TOGETHER_MS)
-                .map(p -> "You kept steady from change to change: the middle half of your changes lay within "
+                .map(p -> "You were steady: half of your changes came within "
                         + hundredths(
-                                Math.max(MS_PER_HUNDREDTH, p.lag().orElseThrow().spreadMs())) + ".")
+                                Math.max(MS_PER_HUNDREDTH, p.lag().orElseThrow().spreadMs()))
+                        + " of each other, measured from " + whose() + ".")
                 .ifPresent(well::add);
         return well;
     }

@@ -57,9 +57,9 @@ final class SheetWords {
     SheetWords(AnalysedTake take, Player player) {
         this.take = take;
         this.player = player;
-        this.beats = new PlayerBeats(take.comparison(), take.reference(), player);
-        this.places = new SheetPlaces(beats);
         this.free = take.take().bowing() == Bowing.FREE;
+        this.beats = new PlayerBeats(take.comparison(), take.reference(), player, free);
+        this.places = new SheetPlaces(beats);
         this.marking = take.reference() == Against.MARKING;
     }
 
@@ -179,8 +179,7 @@ final class SheetWords {
         if (bowed < Comparison.LEAST_JUDGED_BEATS) {
             return "This time the film shows too little of your bow to say. That tells nothing about how you played.";
         }
-        return "Your bow was seen moving on " + bowed + " of the " + meant + " " + beats.unit() + "s"
-                + (marking ? " you had to play." : ".");
+        return "Your bow was seen moving on " + bowed + " of " + Words.count(meant, beats.unit()) + ".";
     }
 
     /** Some bars to see how the signs look, where there is no place to look at. */

@@ -81,7 +81,7 @@ class PagesInBrowserTest {
 
     private static void sheet(String name, SheetModel sheet) throws IOException {
         Path page = folder.resolve(name + ".html");
-        SheetPage.write(sheet, page);
+        SheetPage.write(sheet, SheetLayout.of(sheet), page);
         PAGES.put(name, page);
     }
 

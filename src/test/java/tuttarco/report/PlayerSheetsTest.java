@@ -263,13 +263,15 @@ class PlayerSheetsTest extends OutputContract {
 
     private Path html(AnalysedTake take, int player) throws IOException {
         Path page = folder.resolve("sheet.html");
-        SheetPage.write(sheet(take, player), page);
+        SheetModel sheet = sheet(take, player);
+        SheetPage.write(sheet, SheetLayout.of(sheet), page);
         return page;
     }
 
     private Path pdf(AnalysedTake take, int player) throws IOException {
         Path pdf = folder.resolve("sheet.pdf");
-        SheetPdf.write(sheet(take, player), pdf);
+        SheetModel sheet = sheet(take, player);
+        SheetPdf.write(sheet, SheetLayout.of(sheet), pdf);
         return pdf;
     }
 

@@ -56,7 +56,7 @@ class SheetTimingTest {
         assertEquals(
                 List.of(
                         "You changed bow together with your leader, less than a tenth of a second apart (40 changes).",
-                        "You kept steady from change to change: the middle half of your changes lay within 2 hundredths of a second."),
+                        "You were steady: half of your changes came within 2 hundredths of a second of each other, measured from your leader's."),
                 timing(Claim.NONE, 4, -12, 18, 20).well());
     }
 

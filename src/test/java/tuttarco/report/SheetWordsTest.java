@@ -116,6 +116,9 @@ class SheetWordsTest {
         assertEquals(
                 List.of("How your bow went", "What the film could not show"),
                 sheet.sections().stream().map(SheetModel.Section::heading).toList());
+        assertEquals(
+                List.of("Your bow was seen moving on 46 of 46 beats."),
+                section(sheet, "free").said());
         assertTrue(sheet.head().opening().get(0).contains("no way of bowing is right or wrong here"));
         assertEquals(
                 List.of("down-bow", "up-bow"),
@@ -132,7 +135,7 @@ class SheetWordsTest {
                 List.of("Nothing is marked here, and you lead: there is nothing your bow could be compared with."),
                 section(sheet(take, 0), "bars").said());
         assertEquals(
-                List.of("Your bow was seen moving on 46 of the 48 beats."),
+                List.of("Your bow was seen moving on 46 of 48 beats."),
                 section(sheet(take, 0), "well").said());
     }
 
