@@ -19,9 +19,6 @@ import tuttarco.seats.Player;
  * a phone's screen; of a long stretch it shows the beginning.
  */
 public final class PlayedBars implements Chart {
-    /** Lines of bars, so that a few such pictures fit on one page (chosen). */
-    private static final int MOST_LINES = 2;
-
     /** Beats in a line; a longer bar is drawn narrower. */
     static final int LINE_BEATS = 8;
 
@@ -54,7 +51,8 @@ public final class PlayedBars implements Chart {
         }
     }
 
-    private PlayedBars(String key, Comparison comparison, List<Row> rows, int firstIndex, int lastIndex) {
+    private PlayedBars(
+            String key, int mostLines, Comparison comparison, List<Row> rows, int firstIndex, int lastIndex) {
         this.key = key;
         this.comparison = comparison;
         this.rows = rows;
@@ -62,23 +60,39 @@ public final class PlayedBars implements Chart {
                 .filter(bar -> bar.lastIndex() >= firstIndex && bar.firstIndex() <= lastIndex)
                 .toList();
         List<List<BarRun>> all = Systems.broken(bars, bars.size(), LINE_BEATS);
-        this.lines = all.subList(0, Math.min(MOST_LINES, all.size()));
+        this.lines = all.subList(0, Math.min(mostLines, all.size()));
         this.whole = lines.size() == all.size();
     }
 
-    /** The bars from one beat of the map to another, beside the marking or the leader. */
+    /**
+     * The bars from one beat of the map to another, beside the marking or the leader.
+     *
+     * @param mostLines lines of at most eight beats that are drawn
+     */
     public static PlayedBars beside(
-            String key, Comparison comparison, Against reference, Player player, int firstIndex, int lastIndex) {
-        return new PlayedBars(key, comparison, rows(comparison, reference, player), firstIndex, lastIndex);
+            String key,
+            int mostLines,
+            Comparison comparison,
+            Against reference,
+            Player player,
+            int firstIndex,
+            int lastIndex) {
+        return new PlayedBars(key, mostLines, comparison, rows(comparison, reference, player), firstIndex, lastIndex);
     }
 
     /** The same where everybody may bow as he or she likes: nothing is with or against. */
     public static PlayedBars free(
-            String key, Comparison comparison, boolean marked, Player player, int firstIndex, int lastIndex) {
+            String key,
+            int mostLines,
+            Comparison comparison,
+            boolean marked,
+            Player player,
+            int firstIndex,
+            int lastIndex) {
         Row own = new Row(
                 YOU, readings(comparison, player).stream().map(Cell::led).toList());
         List<Row> rows = marked ? List.of(marked(comparison, player), own) : List.of(own);
-        return new PlayedBars(key, comparison, rows, firstIndex, lastIndex);
+        return new PlayedBars(key, mostLines, comparison, rows, firstIndex, lastIndex);
     }
 
     private static List<Row> rows(Comparison comparison, Against reference, Player player) {

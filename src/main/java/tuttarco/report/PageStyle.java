@@ -34,12 +34,18 @@ public record PageStyle(String css, String script, String policy) {
         return new PageStyle(css, script, policy(css, more));
     }
 
-    /** Of a page that shows only this text, by a style sheet of its own, with no more of the fonts than that needs. */
-    static PageStyle still(String file, String shown) {
+    /**
+     * Of a player's sheet, with no more of the fonts than it needs.
+     *
+     * @param shown all that stands on it
+     * @param more what its style sheet says besides
+     */
+    static PageStyle ofSheet(String shown, String more) {
         String css = face(FontFile.REGULAR.subset(shown), 400)
                 + face(FontFile.SEMIBOLD.subset(shown), 600)
                 + colours()
-                + text(file);
+                + text("sheet.css")
+                + more;
         return new PageStyle(css, "", policy(css, ""));
     }
 

@@ -15,14 +15,23 @@ import tuttarco.seats.Player;
 import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 
-/** One player's beats beside the marking, or beside the leader where nothing is marked. */
-record PlayerBeats(Comparison comparison, Against reference, Player player) {
+/**
+ * One player's beats beside the marking, or beside the leader where nothing is marked.
+ *
+ * @param free whether everybody may bow as he or she likes
+ */
+record PlayerBeats(Comparison comparison, Against reference, Player player, boolean free) {
     /** Bars that are named at most. */
-    private static final int MOST_NAMED = 4;
+    private static final int MOST_NAMED = 6;
 
     /** Whether nobody is to be compared with but the player. */
     boolean leads() {
         return reference == Against.LEADER && player.leader();
+    }
+
+    /** Whether nothing is said of the player but what he or she did. */
+    private boolean alone() {
+        return free || leads();
     }
 
     BeatMap map() {
@@ -74,11 +83,11 @@ record PlayerBeats(Comparison comparison, Against reference, Player player) {
     }
 
     boolean unseen(BeatReading reading) {
-        return meant(reading) && (leads() ? reading.played() == StrokeKind.UNSEEN : verdict(reading) == Verdict.UNSEEN);
+        return meant(reading) && (alone() ? reading.played() == StrokeKind.UNSEEN : verdict(reading) == Verdict.UNSEEN);
     }
 
     boolean unsure(BeatReading reading) {
-        return meant(reading) && (leads() ? reading.played() == StrokeKind.UNSURE : verdict(reading) == Verdict.UNSURE);
+        return meant(reading) && (alone() ? reading.played() == StrokeKind.UNSURE : verdict(reading) == Verdict.UNSURE);
     }
 
     static boolean byHand(BeatReading reading) {
@@ -102,7 +111,7 @@ record PlayerBeats(Comparison comparison, Against reference, Player player) {
         return stretches;
     }
 
-    /** {@code bar 3}, {@code bars 1–2, 5 and 9–12}, {@code bars 1, 3, 5, 7 and elsewhere}. */
+    /** {@code bar 3}, {@code bars 1–2, 5 and 9–12}, {@code bars 1, 3, 5, 7, 9, 11 and elsewhere}. */
     String named(List<BarRun> stretches) {
         List<String> names =
                 stretches.stream().limit(MOST_NAMED).map(this::name).collect(Collectors.toCollection(ArrayList::new));

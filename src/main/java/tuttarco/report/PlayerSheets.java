@@ -20,14 +20,18 @@ public final class PlayerSheets implements Output {
     }
 
     @Override
-    public void write(AnalysedTake take, Path folder) throws IOException {
+    public void write(AnalysedTake take, Path folder) throws IOException, InterruptedException {
         Path sheets = Files.createDirectories(folder.resolve(name()));
         Set<String> names = new HashSet<>();
         for (Player player : take.comparison().players()) {
+            if (Thread.interrupted()) {
+                throw new InterruptedException("writing was stopped");
+            }
             SheetModel sheet = new SheetWords(take, player).model();
             String name = fileName(player.label(), names);
-            SheetPage.write(sheet, sheets.resolve(name + ".html"));
-            SheetPdf.write(sheet, sheets.resolve(name + ".pdf"));
+            SheetLayout layout = SheetLayout.of(sheet);
+            SheetPage.write(sheet, layout, sheets.resolve(name + ".html"));
+            SheetPdf.write(sheet, layout, sheets.resolve(name + ".pdf"));
         }
     }
 

@@ -12,6 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import tuttarco.chart.Chart;
 import tuttarco.chart.Palette;
 import tuttarco.chart.PlayedBars;
@@ -26,8 +29,10 @@ import tuttarco.chart.Words;
  * @param blocks in reading order
  * @param rules lines across the page
  * @param signs what is drawn without being read out
+ * @param bottom where the last line ends
+ * @param scale how much larger than usual it is set
  */
-record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, double bottom) {
+record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, double bottom, double scale) {
     private static final double PER_MM = 72 / 25.4;
 
     /** A4 (ISO 216). */
@@ -56,6 +61,11 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
 
     /** Lines of a label or a title, which may be long. */
     private static final int LABEL_LINES = 2;
+
+    /** The blank between a number and what it counts or numbers, at which no line may break. */
+    private static final Pattern COUNTED = Pattern.compile("(?<=\\d) (?=[a-z%])|(?<=[a-z]) (?=\\d+\\b)");
+
+    private static final String NO_BREAK = "\u00A0";
 
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
 
@@ -93,6 +103,13 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
     record Picture(Chart chart, double x, double y, double scale) {}
 
     record Rule(double x1, double x2, double y) {}
+
+    /** All letters that stand on it, and those of English words besides. */
+    String letters() {
+        return IntStream.rangeClosed(' ', '~').mapToObj(Character::toString).collect(Collectors.joining())
+                + "–…\u00A0"
+                + blocks.stream().map(Block::text).collect(Collectors.joining());
+    }
 
     /** As large as fits. */
     static SheetLayout of(SheetModel sheet) {
@@ -140,7 +157,7 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
             for (String sentence : sheet.care()) {
                 text(Role.TEXT, sentence, small, secondary(), SIDE, WIDTH - SIDE);
             }
-            return new SheetLayout(List.copyOf(blocks), List.copyOf(rules), List.copyOf(signs), y);
+            return new SheetLayout(List.copyOf(blocks), List.copyOf(rules), List.copyOf(signs), y, scale);
         }
 
         private void head(SheetModel.Head head) {
@@ -286,7 +303,8 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
             if (text.isBlank()) {
                 return List.of();
             }
-            AttributedString attributed = new AttributedString(text);
+            AttributedString attributed =
+                    new AttributedString(COUNTED.matcher(text).replaceAll(NO_BREAK));
             attributed.addAttribute(TextAttribute.FONT, font);
             LineBreakMeasurer measurer =
                     new LineBreakMeasurer(attributed.getIterator(), BreakIterator.getLineInstance(Locale.ROOT), EXACT);

@@ -58,9 +58,9 @@ final class SheetPdf implements AutoCloseable {
         content = new PDPageContentStream(document, page);
     }
 
-    static void write(SheetModel sheet, Path file) throws IOException {
+    static void write(SheetModel sheet, SheetLayout layout, Path file) throws IOException {
         try (SheetPdf pdf = new SheetPdf(sheet)) {
-            pdf.draw(SheetLayout.of(sheet));
+            pdf.draw(layout);
             pdf.document.save(file.toFile());
         }
     }

@@ -22,6 +22,9 @@ final class SheetPlaces {
     /** So that they fit on one page; the longest come first. */
     static final int MOST = 3;
 
+    /** Lines of bars a place takes, likewise. */
+    private static final int MOST_LINES = 2;
+
     private static final Comparator<Spot> LONGEST = Comparator.<Spot>comparingInt(
                     s -> -departure(s).beatCount())
             .thenComparingDouble(s -> -s.confidence())
@@ -78,7 +81,7 @@ final class SheetPlaces {
     private static String closing(int more) {
         return (more == 0
                         ? ""
-                        : "There " + (more == 1 ? "is 1 shorter place" : "are " + more + " shorter places")
+                        : "There " + (more == 1 ? "is 1 more place" : "are " + more + " more places")
                                 + " like these; your leader can show you. ")
                 + "Play these bars slowly, look at the signs, and ask your teacher which way is meant.";
     }
@@ -87,6 +90,7 @@ final class SheetPlaces {
         Beat first = beat(spot.firstIndex());
         PlayedBars picture = PlayedBars.beside(
                 "bars-" + number,
+                MOST_LINES,
                 beats.comparison(),
                 beats.reference(),
                 beats.player(),

@@ -35,9 +35,10 @@ final class SheetTiming {
                         + p.changes() + " changes).")
                 .ifPresent(well::add);
         enough().filter(p -> p.lag().orElseThrow().spreadMs() <= TOGETHER_MS)
-                .map(p -> "You kept steady from change to change: the middle half of your changes lay within "
+                .map(p -> "You were steady: half of your changes came within "
                         + hundredths(
-                                Math.max(MS_PER_HUNDREDTH, p.lag().orElseThrow().spreadMs())) + ".")
+                                Math.max(MS_PER_HUNDREDTH, p.lag().orElseThrow().spreadMs()))
+                        + " of each other, measured from " + whose() + ".")
                 .ifPresent(well::add);
         return well;
     }
@@ -53,19 +54,17 @@ final class SheetTiming {
     }
 
     /** What is known, and how surely. */
-    List<String> said(boolean leader) {
+    List<String> said() {
         if (own.isEmpty()) {
             return List.of(
-                    leader
-                            ? "You lead: the others' bow changes are measured from yours."
-                            : "When you changed bow could not be measured this time.");
+                    timing.players().isEmpty()
+                            ? "There was nobody whose bow changes could be measured beside yours."
+                            : "You lead: the others' bow changes are measured from yours.");
         }
         List<String> said = new ArrayList<>(List.of(told(own.get())));
         if (own.get().claim() != Claim.TOO_FEW) {
-            said.add(
-                    timing.toLeader()
-                            ? "Your leader's changes are only the measure here; they need not be the right ones."
-                            : "The others' changes are only the measure here; they need not be the right ones.");
+            said.add((timing.toLeader() ? "Your leader's" : "The others'")
+                    + " changes are only the measure here; they need not be the right ones.");
         }
         return said;
     }
@@ -74,14 +73,7 @@ final class SheetTiming {
         return switch (player.claim()) {
             case LATE -> apart(player, "after");
             case EARLY -> apart(player, "before");
-            case NONE ->
-                "Your bow was not clearly before " + whose() + " nor clearly after"
-                        + player.lag()
-                                .map(l -> ": " + between(l.intervalMs()) + ", by " + player.changes()
-                                        + " changes. In this film less than " + hundredths(l.smallestMs())
-                                        + " can't be told")
-                                .orElse("")
-                        + ".";
+            case NONE -> notApart(player);
             case TOO_FEW ->
                 (player.changes() == 0 ? "None" : "Only " + player.changes())
                         + " of your bow changes could be set beside " + whose() + ", and it takes "
@@ -91,9 +83,19 @@ final class SheetTiming {
 
     private String apart(PlayerTiming player, String side) {
         Measured lag = player.lag().orElseThrow();
-        return "Your bow changed a little " + side + " " + whose() + ": by about " + hundredths(lag.medianMs())
-                + ". That is not quite certain; it may be " + between(lag.intervalMs()) + " (" + player.changes()
-                + " changes).";
+        return "Your bow changed " + side + " " + whose() + ": by about " + hundredths(lag.medianMs()) + ". It may be "
+                + between(lag.intervalMs()) + " (" + player.changes() + " changes were measured)."
+                + (together(lag) ? " Less than a tenth of a second passes as together." : "");
+    }
+
+    private String notApart(PlayerTiming player) {
+        Measured lag = player.lag().orElseThrow();
+        return (together(lag)
+                        ? "Your bow changed with " + whose() + ", as nearly as this film can tell: "
+                        : "Whether your bow changed before or after " + whose()
+                                + " can't be told from this film: it may be ")
+                + between(lag.intervalMs()) + " (" + player.changes() + " changes; less than "
+                + hundredths(lag.smallestMs()) + " can't be seen).";
     }
 
     private String whom() {

@@ -36,6 +36,12 @@ final class SheetWords {
     /** Who is back after no more beats than a bar of common time holds was back soon (chosen). */
     private static final int SOON_BEATS = 4;
 
+    /** Lines of bars to see how the signs look, where there is no place to look at (chosen: so many fit on the page). */
+    private static final int MOST_LINES = 4;
+
+    private static final String SIGNS =
+            "There is one sign for each beat. The same sign twice may be one long bow, or the bow " + "taken anew.";
+
     private static final List<String> CARE = List.of(
             "A computer looked at a film of your bow arm. It can't hear you, and it can be wrong: a reading is a hint and no "
                     + "verdict, and it does not tell how well you play. If something looks wrong to you, you may well be "
@@ -51,9 +57,9 @@ final class SheetWords {
     SheetWords(AnalysedTake take, Player player) {
         this.take = take;
         this.player = player;
-        this.beats = new PlayerBeats(take.comparison(), take.reference(), player);
-        this.places = new SheetPlaces(beats);
         this.free = take.take().bowing() == Bowing.FREE;
+        this.beats = new PlayerBeats(take.comparison(), take.reference(), player, free);
+        this.places = new SheetPlaces(beats);
         this.marking = take.reference() == Against.MARKING;
     }
 
@@ -64,10 +70,17 @@ final class SheetWords {
         } else {
             sections.add(well());
             sections.add(places.section());
-            sections.add(new SheetModel.Section("timing", "Your timing", timing().said(player.leader())));
+            sections.add(new SheetModel.Section("timing", "Your timing", timing().said()));
         }
         sections.add(new SheetModel.Section("unseen", "What the film could not show", doubt()));
-        return new SheetModel(head(), sections, signs(sections), CARE);
+        List<SignSample> signs = signs(sections);
+        return new SheetModel(
+                head(),
+                sections,
+                signs,
+                signs.isEmpty()
+                        ? CARE
+                        : Stream.concat(Stream.of(SIGNS), CARE.stream()).toList());
     }
 
     private SheetTiming timing() {
@@ -121,7 +134,7 @@ final class SheetWords {
             return Optional.of("Wherever your bow could be read, it went " + other() + ": on all " + with + " "
                     + beats.unit() + "s.");
         }
-        List<BarRun> stretches = longest(wellBars());
+        List<BarRun> stretches = wellBars();
         return Optional.of(
                 stretches.isEmpty()
                         ? "Your bow went " + other() + " on " + Words.count(with, beats.unit()) + "."
@@ -142,14 +155,6 @@ final class SheetWords {
                     && 2 * judged >= meant
                     && bar.stream().noneMatch(r -> beats.verdict(r) == Verdict.AGAINST);
         });
-    }
-
-    private static List<BarRun> longest(List<BarRun> stretches) {
-        return stretches.stream()
-                .sorted(Comparator.comparingInt(BarRun::beatCount).reversed())
-                .limit(SheetPlaces.MOST)
-                .sorted(Comparator.comparingInt(BarRun::firstIndex))
-                .toList();
     }
 
     /** The quickest way back from a stretch apart, if it was quick. */
@@ -174,8 +179,7 @@ final class SheetWords {
         if (bowed < Comparison.LEAST_JUDGED_BEATS) {
             return "This time the film shows too little of your bow to say. That tells nothing about how you played.";
         }
-        return "Your bow was seen moving on " + bowed + " of the " + meant + " " + beats.unit() + "s"
-                + (marking ? " you had to play." : ".");
+        return "Your bow was seen moving on " + bowed + " of " + Words.count(meant, beats.unit()) + ".";
     }
 
     /** Some bars to see how the signs look, where there is no place to look at. */
@@ -188,9 +192,16 @@ final class SheetWords {
                 .map(bars -> {
                     PlayedBars picture = free
                             ? PlayedBars.free(
-                                    "bars", take.comparison(), marking, player, bars.firstIndex(), bars.lastIndex())
+                                    "bars",
+                                    MOST_LINES,
+                                    take.comparison(),
+                                    marking,
+                                    player,
+                                    bars.firstIndex(),
+                                    bars.lastIndex())
                             : PlayedBars.beside(
                                     "bars",
+                                    MOST_LINES,
                                     take.comparison(),
                                     take.reference(),
                                     player,

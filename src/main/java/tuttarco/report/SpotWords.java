@@ -62,7 +62,7 @@ public final class SpotWords {
         List<String> what = new ArrayList<>();
         what.add(did(spot));
         spot.followed().forEach(f -> what.add(followed(f)));
-        what.add(back(spot));
+        what.add(back(spot) + (spot.backIndex().isPresent() ? ways(spot.waysBack()) : ""));
         return new ReportModel.Spot(
                 Words.stretch(first, beats.beats().get(spot.lastIndex())),
                 Words.clock(first.timeS()),
@@ -121,12 +121,13 @@ public final class SpotWords {
                 + Words.count(followed.beatsLater(), Words.unit(beats)) + " later";
     }
 
+    /** When they were back: {@code back by bar 5}. */
     String back(Spot spot) {
         Beat last = beats.beats().get(spot.lastIndex());
         Run run = beats.runOf(spot.lastIndex());
         boolean atEnd = run.lastIndex() == beats.beats().size() - 1;
         return spot.backIndex()
-                .map(i -> backAt(beats.beats().get(i), last) + ways(spot.waysBack()))
+                .map(i -> backAt(beats.beats().get(i), last))
                 .orElse("not " + (spot.players().size() > 1 ? "all " : "") + "seen back before the "
                         + (atEnd ? "end" : "stop"));
     }

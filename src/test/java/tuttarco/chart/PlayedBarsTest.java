@@ -21,7 +21,7 @@ class PlayedBarsTest extends ChartContract {
 
     private static PlayedBars of(SectionFixture section, int player, int first, int last) {
         return PlayedBars.beside(
-                "bars-1", section.comparison, Against.MARKING, section.players.get(player), first, last);
+                "bars-1", 2, section.comparison, Against.MARKING, section.players.get(player), first, last);
     }
 
     @Test
@@ -60,7 +60,7 @@ class PlayedBarsTest extends ChartContract {
         SectionFixture section = SectionFixture.withoutPart();
         assertEquals(
                 "Bar 3: leader down; up; down; up. you up, against; down, against; up, against; down, against.",
-                PlayedBars.beside("bars-1", section.comparison, Against.LEADER, section.players.get(5), 8, 11)
+                PlayedBars.beside("bars-1", 2, section.comparison, Against.LEADER, section.players.get(5), 8, 11)
                         .spoken());
     }
 
@@ -69,7 +69,7 @@ class PlayedBarsTest extends ChartContract {
         SectionFixture section = SectionFixture.free();
         assertEquals(
                 "Bar 1: marked down; up; down; up. you up; down; up; down.",
-                PlayedBars.free("bars-1", section.comparison, true, section.players.get(1), 0, 3)
+                PlayedBars.free("bars-1", 2, section.comparison, true, section.players.get(1), 0, 3)
                         .spoken());
     }
 }

@@ -160,6 +160,22 @@ public final class SectionFixture {
                 List.of(divergence(beats(24), 8, 11, players.subList(1, 4), Against.MARKING)));
     }
 
+    /** Eight players; player 6 is turned in bars 2, 4, 6, 8 and 10 of twelve. */
+    public static SectionFixture oftenTurned() {
+        List<Player> players = players(8, true);
+        return new SectionFixture(
+                players,
+                48,
+                true,
+                (p, b) -> StrokeKind.of(
+                        p == 5 && b / 4 % 2 == 1 && b / 4 < 10 ? straight(b).opposite() : straight(b)),
+                IntStream.range(0, 5)
+                        .map(i -> 4 + 8 * i)
+                        .mapToObj(first ->
+                                divergence(beats(48), first, first + 3, List.of(players.get(5)), Against.MARKING))
+                        .toList());
+    }
+
     public static SectionFixture nothingSeen() {
         return new SectionFixture(players(8, true), 48, true, (p, b) -> StrokeKind.UNSEEN, List.of());
     }

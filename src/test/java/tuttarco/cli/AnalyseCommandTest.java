@@ -32,6 +32,7 @@ class AnalyseCommandTest {
     private static final Set<String> PROMISED = Set.of(
             "report.html",
             "charts",
+            "sheets",
             "strokes.csv",
             "bows.csv",
             "beats.csv",

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,6 +108,15 @@ final class Browser implements AutoCloseable {
     /** Whether pages that are shown from now on may run their scripts; tests may ask in any case. */
     void script(boolean runs) {
         driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !runs));
+    }
+
+    /** What it would print on paper of this size, inches, as a PDF. */
+    byte[] printed(double widthIn, double heightIn) {
+        Object data = driver.executeCdpCommand(
+                        "Page.printToPDF",
+                        Map.of("paperWidth", widthIn, "paperHeight", heightIn, "printBackground", false))
+                .get("data");
+        return Base64.getDecoder().decode((String) data);
     }
 
     /** What a script gives back. */

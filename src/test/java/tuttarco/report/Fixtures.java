@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import tuttarco.chart.SectionFixture;
 import tuttarco.compare.BarEvenness;
+import tuttarco.compare.BeatReading;
 import tuttarco.compare.CompareSettings;
+import tuttarco.compare.Comparison;
 import tuttarco.compare.Evenness;
 import tuttarco.compare.Togetherness;
 import tuttarco.compare.UnityByShifts;
@@ -22,6 +24,7 @@ import tuttarco.strokes.Bow;
 import tuttarco.strokes.BowPart;
 import tuttarco.strokes.BowUse;
 import tuttarco.strokes.Bows;
+import tuttarco.strokes.Stroke;
 import tuttarco.strokes.StrokeKind;
 import tuttarco.take.BeatsGiven;
 import tuttarco.take.Bowing;
@@ -46,6 +49,55 @@ public final class Fixtures {
 
     public static AnalysedTake mostTurned() {
         return take(SectionFixture.mostTurned(), true, Bowing.UNIFIED, "Most turned in bar 3");
+    }
+
+    public static AnalysedTake oftenTurned() {
+        return take(SectionFixture.oftenTurned(), true, Bowing.UNIFIED, "Turned again and again");
+    }
+
+    /** As {@link #unified()}, the first two beats of everybody set by hand. */
+    public static AnalysedTake setByHand() {
+        AnalysedTake take = unified();
+        Comparison read = take.comparison();
+        Comparison set = new Comparison(
+                read.players(),
+                read.beats(),
+                read.beatReadings().stream()
+                        .map(l -> l.stream().map(Fixtures::setByHand).toList())
+                        .toList(),
+                read.bars(),
+                read.divergences(),
+                read.lags());
+        return new AnalysedTake(
+                take.take(),
+                take.clip(),
+                take.endS(),
+                take.tracks(),
+                take.readings(),
+                take.bows(),
+                take.part(),
+                set,
+                take.unity(),
+                take.evenness(),
+                take.together(),
+                take.corrected(),
+                take.sha256(),
+                take.settings(),
+                take.programVersion(),
+                take.notes());
+    }
+
+    private static BeatReading setByHand(BeatReading read) {
+        return new BeatReading(
+                read.player(),
+                read.beatIndex(),
+                read.beat(),
+                read.marked(),
+                read.played(),
+                1,
+                read.beatIndex() < 2 ? Stroke.Source.BY_HAND : read.source(),
+                read.verdict(),
+                read.leaderVerdict());
     }
 
     /** One player over three beats. */

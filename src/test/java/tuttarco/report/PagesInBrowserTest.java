@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import nu.validator.client.EmbeddedValidator;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -69,6 +71,9 @@ class PagesInBrowserTest {
         Path season = Files.createDirectory(folder.resolve("season"));
         SeasonReport.write(Season.of(SeasonFixture.improving()), List.of("Line 2 was <cut off>."), season);
         PAGES.put("season", season.resolve(SeasonReport.PAGE));
+        sheet("sheet", PlayerSheetsTest.sheet(Fixtures.oftenTurned(), 5));
+        sheet("fullest sheet", PlayerSheetsTest.fullest());
+        sheet("hostile sheet", PlayerSheetsTest.sheet(Fixtures.named(HOSTILE), 0));
     }
 
     @AfterAll
@@ -76,6 +81,12 @@ class PagesInBrowserTest {
         if (browser != null) {
             browser.close();
         }
+    }
+
+    private static void sheet(String name, SheetModel sheet) throws IOException {
+        Path page = folder.resolve(name + ".html");
+        SheetPage.write(sheet, SheetLayout.of(sheet), page);
+        PAGES.put(name, page);
     }
 
     private static void report(String name, AnalysedTake take) throws Exception {
@@ -185,6 +196,22 @@ class PagesInBrowserTest {
                 browser.medium("");
             }
         }));
+    }
+
+    /** A4 is 210 x 297 mm (ISO 216), Letter 8.5 x 11 in (ANSI/ASME Y14.1). */
+    @Test
+    void aSheetPrintsOnOnePageOfWhicheverPaper() throws IOException {
+        Map<String, double[]> papers =
+                Map.of("A4", new double[] {210 / 25.4, 297 / 25.4}, "Letter", new double[] {8.5, 11});
+        for (String name : List.of("sheet", "fullest sheet", "hostile sheet")) {
+            browser.show(PAGES.get(name), 1366);
+            for (Map.Entry<String, double[]> paper : papers.entrySet()) {
+                byte[] printed = browser.printed(paper.getValue()[0], paper.getValue()[1]);
+                try (PDDocument pdf = Loader.loadPDF(printed)) {
+                    assertEquals(1, pdf.getNumberOfPages(), name + " on " + paper.getKey());
+                }
+            }
+        }
     }
 
     @Test

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tuttarco.chart.PlayedBars;
 import tuttarco.chart.Words;
 
 class PlayerSheetsTest extends OutputContract {
@@ -190,6 +191,44 @@ class PlayerSheetsTest extends OutputContract {
         }
     }
 
+    /** Three places of two lines each, and a label of two lines. */
+    @Test
+    void theFullestSheetStaysOnThePage() {
+        assertInside(SheetLayout.of(fullest()));
+        assertInside(SheetLayout.of(sheet(Fixtures.unified(), 1)));
+    }
+
+    static SheetModel fullest() {
+        AnalysedTake often = Fixtures.oftenTurned();
+        SheetModel full = sheet(often, 5);
+        SheetModel.Section bars = full.sections().get(1);
+        assertEquals(3, bars.places().size());
+        List<SheetModel.Place> large = bars.places().stream()
+                .map(p -> new SheetModel.Place(
+                        "Bar 1 beat 1 to bar 11 beat 1",
+                        p.clock(),
+                        p.said(),
+                        PlayedBars.beside(
+                                p.picture().key(),
+                                2,
+                                often.comparison(),
+                                often.reference(),
+                                often.comparison().players().get(5),
+                                0,
+                                40)))
+                .toList();
+        return new SheetModel(
+                new SheetModel.Head(
+                        "W".repeat(200), "W".repeat(200), "Violin", full.head().opening()),
+                full.sections().stream()
+                        .map(s -> s.places().isEmpty()
+                                ? s
+                                : new SheetModel.Section(s.key(), s.heading(), s.said(), large, s.closing()))
+                        .toList(),
+                full.signs(),
+                full.care());
+    }
+
     /** Letter is 279.4 mm high (ANSI/ASME Y14.1), A4 210 mm wide; printers need some 5 mm. */
     private static void assertInside(SheetLayout layout) {
         assertTrue(layout.bottom() < (279.4 - 5) / 25.4 * 72, "bottom at " + layout.bottom());
@@ -217,19 +256,21 @@ class PlayerSheetsTest extends OutputContract {
         assertEquals(60, PlayerSheets.fileName("w".repeat(200), taken).length());
     }
 
-    private static SheetModel sheet(AnalysedTake take, int player) {
+    static SheetModel sheet(AnalysedTake take, int player) {
         return new SheetWords(take, take.comparison().players().get(player)).model();
     }
 
     private Path html(AnalysedTake take, int player) throws Exception {
         Path page = folder.resolve("sheet.html");
-        SheetPage.write(sheet(take, player), page);
+        SheetModel sheet = sheet(take, player);
+        SheetPage.write(sheet, SheetLayout.of(sheet), page);
         return page;
     }
 
     private Path pdf(AnalysedTake take, int player) throws Exception {
         Path pdf = folder.resolve("sheet.pdf");
-        SheetPdf.write(sheet(take, player), pdf);
+        SheetModel sheet = sheet(take, player);
+        SheetPdf.write(sheet, SheetLayout.of(sheet), pdf);
         return pdf;
     }
 

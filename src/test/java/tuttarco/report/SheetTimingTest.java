@@ -29,26 +29,26 @@ class SheetTimingTest {
     void lateIsToldInHundredthsWithItsDoubt() {
         assertEquals(
                 List.of(
-                        "Your bow changed a little after your leader's: by about 6 hundredths of a second. That is not "
-                                + "quite certain; it may be 5 to 8 hundredths of a second after (40 changes).",
+                        "Your bow changed after your leader's: by about 6 hundredths of a second. It may be 5 to 8 hundredths of a "
+                                + "second after (40 changes were measured). Less than a tenth of a second passes as together.",
                         "Your leader's changes are only the measure here; they need not be the right ones."),
-                timing(Claim.LATE, 62, 51, 80, 20).said(false));
+                timing(Claim.LATE, 62, 51, 80, 20).said());
     }
 
     @Test
     void earlyIsBefore() {
         assertEquals(
-                "Your bow changed a little before your leader's: by about 6 hundredths of a second. That is not "
-                        + "quite certain; it may be 5 to 8 hundredths of a second before (40 changes).",
-                timing(Claim.EARLY, -62, -80, -51, 20).said(false).get(0));
+                "Your bow changed before your leader's: by about 14 hundredths of a second. It may be 13 to 15 hundredths of a "
+                        + "second before (40 changes were measured).",
+                timing(Claim.EARLY, -142, -151, -131, 20).said().get(0));
     }
 
     @Test
     void whatCannotBeToldApartIsSaidToBeSo() {
         assertEquals(
-                "Your bow was not clearly before your leader's nor clearly after: from 1 hundredth of a second before to "
-                        + "2 after, by 40 changes. In this film less than 3 hundredths of a second can't be told.",
-                timing(Claim.NONE, 4, -12, 18, 20).said(false).get(0));
+                "Your bow changed with your leader's, as nearly as this film can tell: from 1 hundredth of a second before to "
+                        + "2 after (40 changes; less than 3 hundredths of a second can't be seen).",
+                timing(Claim.NONE, 4, -12, 18, 20).said().get(0));
     }
 
     @Test
@@ -56,14 +56,20 @@ class SheetTimingTest {
         assertEquals(
                 List.of(
                         "You changed bow together with your leader, less than a tenth of a second apart (40 changes).",
-                        "You kept steady from change to change: the middle half of your changes lay within 2 hundredths of a second."),
+                        "You were steady: half of your changes came within 2 hundredths of a second of each other, measured from your leader's."),
                 timing(Claim.NONE, 4, -12, 18, 20).well());
     }
 
     /** Within a tenth of a second changes pass as together; a median that may lie beyond is not called so. */
     @Test
     void whatMayBeFartherApartIsNotCalledTogether() {
-        assertEquals(List.of(), timing(Claim.NONE, 40, -30, 110, 120).well());
+        SheetTiming apart = timing(Claim.NONE, 40, -30, 110, 120);
+        assertEquals(List.of(), apart.well());
+        assertEquals(
+                "Whether your bow changed before or after your leader's can't be told from this film: it may be from 3 "
+                        + "hundredths of a second before to 11 after (40 changes; less than 3 hundredths of a second can't be "
+                        + "seen).",
+                apart.said().get(0));
     }
 
     @Test
@@ -72,7 +78,7 @@ class SheetTimingTest {
         assertEquals(
                 List.of(
                         "Only 3 of your bow changes could be set beside your leader's, and it takes 6 to say anything."),
-                few.said(false));
+                few.said());
         assertEquals(List.of(), few.well());
     }
 
@@ -80,16 +86,25 @@ class SheetTimingTest {
     void withoutALeaderTheOthersAreTheMeasure() {
         Measured lag = new Measured(62, 20, new Interval(51, 80), 30, 0.01);
         assertEquals(
-                "Your bow changed a little after most of the others': by about 6 hundredths of a second. That is not "
-                        + "quite certain; it may be 5 to 8 hundredths of a second after (40 changes).",
+                "Your bow changed after most of the others': by about 6 hundredths of a second. It may be 5 to 8 hundredths of "
+                        + "a second after (40 changes were measured). Less than a tenth of a second passes as together.",
                 of(false, new PlayerTiming(PLAYER, 40, Optional.of(lag), Claim.LATE))
-                        .said(false)
+                        .said()
                         .get(0));
     }
 
     @Test
+    void whoPlaysAloneHasNoMeasure() {
+        assertEquals(
+                List.of("There was nobody whose bow changes could be measured beside yours."),
+                new SheetTiming(new Timing(true, List.of(), List.of()), PLAYER).said());
+    }
+
+    @Test
     void whoLeadsIsTheMeasure() {
-        SheetTiming leader = new SheetTiming(new Timing(true, List.of(), List.of()), PLAYER);
-        assertEquals(List.of("You lead: the others' bow changes are measured from yours."), leader.said(true));
+        PlayerTiming other =
+                new PlayerTiming(Fixtures.unified().comparison().players().get(2), 3, Optional.empty(), Claim.TOO_FEW);
+        SheetTiming leader = new SheetTiming(new Timing(true, List.of(), List.of(other)), PLAYER);
+        assertEquals(List.of("You lead: the others' bow changes are measured from yours."), leader.said());
     }
 }

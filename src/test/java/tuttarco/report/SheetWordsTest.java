@@ -59,7 +59,7 @@ class SheetWordsTest {
         assertEquals("Bar 3 beat 1 to bar 4 beat 4", place.where());
         assertEquals(
                 List.of(
-                        "For 8 beats your bow seems to have gone the other way than marked. You were back by bar 5, by a retake.",
+                        "For 8 beats your bow seems to have gone the other way than marked. You were back by bar 5.",
                         "Your leader bowed as marked here.",
                         "The reading is 93 % sure."),
                 place.said());
@@ -74,7 +74,7 @@ class SheetWordsTest {
         assertEquals(
                 "Wherever your bow could be read, it went as marked: on all 46 beats.",
                 section(sheet, "well").said().get(0));
-        assertEquals("Bars 1–4", section(sheet, "well").places().get(0).where());
+        assertEquals("Bars 1–8", section(sheet, "well").places().get(0).where());
         assertEquals(
                 List.of("None. Nowhere was your bow seen to go another way than marked for a stretch."),
                 section(sheet, "bars").said());
@@ -116,6 +116,9 @@ class SheetWordsTest {
         assertEquals(
                 List.of("How your bow went", "What the film could not show"),
                 sheet.sections().stream().map(SheetModel.Section::heading).toList());
+        assertEquals(
+                List.of("Your bow was seen moving on 46 of 46 beats."),
+                section(sheet, "free").said());
         assertTrue(sheet.head().opening().get(0).contains("no way of bowing is right or wrong here"));
         assertEquals(
                 List.of("down-bow", "up-bow"),
@@ -126,14 +129,37 @@ class SheetWordsTest {
     void withoutAPartTheLeaderIsWhatIsComparedWith() {
         AnalysedTake take = Fixtures.withoutPart();
         assertEquals(
-                "For 8 beats your bow seems to have gone the other way than your leader's. You were back by bar 5, by a retake.",
+                "For 8 beats your bow seems to have gone the other way than your leader's. You were back by bar 5.",
                 section(sheet(take, 5), "bars").places().get(0).said().get(0));
         assertEquals(
                 List.of("Nothing is marked here, and you lead: there is nothing your bow could be compared with."),
                 section(sheet(take, 0), "bars").said());
         assertEquals(
-                List.of("Your bow was seen moving on 46 of the 48 beats."),
+                List.of("Your bow was seen moving on 46 of 48 beats."),
                 section(sheet(take, 0), "well").said());
+    }
+
+    /** Of five stretches, each a bar long, the first three are shown: none is longer. */
+    @Test
+    void onlyTheLongestPlacesAreShownAndTheOthersCounted() {
+        SheetModel.Section bars = section(sheet(Fixtures.oftenTurned(), 5), "bars");
+        assertEquals(
+                List.of("Bar 2 beats 1–4", "Bar 4 beats 1–4", "Bar 6 beats 1–4"),
+                bars.places().stream().map(SheetModel.Place::where).toList());
+        assertEquals(
+                "There are 2 more places like these; your leader can show you. Play these bars slowly, look at the signs, and "
+                        + "ask your teacher which way is meant.",
+                bars.closing().orElseThrow());
+    }
+
+    /** Beats 1 and 2 of the first bar were set by hand. */
+    @Test
+    void whatAPersonSetIsToldAndShown() {
+        SheetModel sheet = sheet(Fixtures.setByHand(), 1);
+        assertEquals(
+                List.of("On 2 beats the computer's reading was set right by a person who looked at the film."),
+                section(sheet, "unseen").said());
+        assertTrue(sheet.signs().stream().anyMatch(s -> s.title().equals("set right by a person")));
     }
 
     /** Bar 3 of six: the leader stays with the marking, three others don't. */
