@@ -77,7 +77,7 @@ class PlaybackBenchmark {
         }
         BufferedImage picture = new BufferedImage(WIDTH_PX, HEIGHT_PX, BufferedImage.TYPE_3BYTE_BGR);
         try (ClipWriter writer = ClipWriter.open(
-                file, WIDTH_PX, HEIGHT_PX, PER_S, 12_000_000, Optional.of(new SoundFormat(48_000)))) {
+                file, WIDTH_PX, HEIGHT_PX, PER_S, 12_000_000, Optional.of(SoundFormat.mono(48_000)))) {
             for (int i = 0; i < SECONDS * PER_S; i++) {
                 Graphics2D g = picture.createGraphics();
                 g.drawImage(ground, (int) (-20 + 15 * Math.sin(i / 30.0)), (int) (-20 + 10 * Math.cos(i / 20.0)), null);

@@ -167,7 +167,7 @@ public final class CellPen {
     }
 
     /** The box with its upper right corner cut off, like a page with a corner turned down. */
-    static Path2D bevelled(Rectangle2D box) {
+    public static Path2D bevelled(Rectangle2D box) {
         double cutPx = 0.32 * Math.min(box.getHeight(), box.getWidth());
         Path2D path = new Path2D.Double();
         path.moveTo(box.getMinX(), box.getMinY());

@@ -20,6 +20,7 @@ import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
+import org.jfree.chart.JFreeChart;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -160,7 +161,18 @@ public final class ChartFiles {
     }
 
     private static void draw(Chart chart, Graphics2D g) {
+        draw(chart, chart.draw(), g);
+    }
+
+    /** Draws onto white paper, at the chart's own size: the ground is left as it is. */
+    public static void drawOnPaper(Chart chart, Graphics2D g) {
+        JFreeChart drawing = chart.draw();
+        drawing.setBackgroundPaint(null);
+        draw(chart, drawing, g);
+    }
+
+    private static void draw(Chart chart, JFreeChart drawing, Graphics2D g) {
         Look.smooth(g);
-        chart.draw().draw(g, new Rectangle2D.Double(0, 0, chart.widthPx(), chart.heightPx()));
+        drawing.draw(g, new Rectangle2D.Double(0, 0, chart.widthPx(), chart.heightPx()));
     }
 }

@@ -49,7 +49,8 @@ record Systems(List<List<BarRun>> systems, boolean large, int cellWidthPx, int c
         return broken(bars, evenly, mostBeats);
     }
 
-    private static List<List<BarRun>> broken(List<BarRun> bars, int mostBars, int mostBeats) {
+    /** Bars in systems that are not longer than said, unless a single bar is. */
+    static List<List<BarRun>> broken(List<BarRun> bars, int mostBars, int mostBeats) {
         List<List<BarRun>> systems = new ArrayList<>();
         List<BarRun> system = new ArrayList<>();
         int beats = 0;

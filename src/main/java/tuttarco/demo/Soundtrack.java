@@ -6,7 +6,7 @@ import tuttarco.video.SoundFormat;
 
 /** What sounds in a room, one channel; any stretch of it can be had by itself, so a long clip takes no more memory. */
 sealed interface Soundtrack permits Clicks, Tones, Talk, Together {
-    SoundFormat FORMAT = new SoundFormat(44_100);
+    SoundFormat FORMAT = SoundFormat.mono(44_100);
 
     /** Fills a block with the samples, -1 to 1, from the one with number {@code first} on; number 0 is at 0 s. */
     void fill(long first, float[] block);

@@ -1,7 +1,6 @@
 package tuttarco.film;
 
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -18,7 +17,10 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
+import tuttarco.faces.FaceBlur;
 import tuttarco.faces.Faces;
+import tuttarco.faces.FacesInClip;
+import tuttarco.faces.Looks;
 import tuttarco.files.InputException;
 import tuttarco.seats.Player;
 import tuttarco.video.ClipPictures;
@@ -53,7 +55,8 @@ public final class Stills {
 
     /**
      * The pictures that are seen at the times, as JPEG, each as wide as asked or as the clip if that is narrower; empty where
-     * there is none. The clip is gone through once, and only one of its pictures held.
+     * there is none. Only one of the pictures is held at a time. Where faces are blurred the clip is
+     * gone through once more before, to find them.
      *
      * @param timesS seconds from the clip's start, in any order
      * @throws InputException if the clip can't be read
@@ -65,18 +68,21 @@ public final class Stills {
                 .boxed()
                 .sorted(Comparator.comparingDouble(timesS::get))
                 .toList();
+        Optional<FacesInClip> blurred = faces == Faces.SHOWN
+                ? Optional.empty()
+                : Optional.of(FacesInClip.of(video, players, Looks.at(timesS), timeS -> {}));
         try (ClipPictures pictures = ClipPictures.open(video)) {
             for (int i : order) {
                 if (Thread.interrupted()) {
                     throw new InterruptedException("taking stills was stopped");
                 }
-                jpegs.set(i, jpeg(pictures, timesS.get(i), widthPx));
+                jpegs.set(i, jpeg(pictures, timesS.get(i), widthPx, blurred));
             }
         }
         return List.copyOf(jpegs);
     }
 
-    private Optional<byte[]> jpeg(ClipPictures pictures, double timeS, int widthPx) {
+    private Optional<byte[]> jpeg(ClipPictures pictures, double timeS, int widthPx, Optional<FacesInClip> blurred) {
         if (timeS < 0) {
             return Optional.empty();
         }
@@ -90,22 +96,9 @@ public final class Stills {
                 (int) Math.max(1, Math.round(scale * pictures.facts().heightPx())),
                 BufferedImage.TYPE_INT_RGB);
         pictures.draw(picture);
-        return Optional.of(jpeg(faces == Faces.SHOWN ? picture : allBlurred(picture)));
-    }
-
-    /** Until faces are found: the whole picture in a few large dots. */
-    private static BufferedImage allBlurred(BufferedImage picture) {
-        BufferedImage few = drawn(picture, 24, 24);
-        return drawn(few, picture.getWidth(), picture.getHeight());
-    }
-
-    private static BufferedImage drawn(BufferedImage picture, int widthPx, int heightPx) {
-        BufferedImage drawn = new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = drawn.createGraphics();
-        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        g.drawImage(picture, 0, 0, widthPx, heightPx, null);
-        g.dispose();
-        return drawn;
+        blurred.ifPresent(found ->
+                FaceBlur.over(picture, found.at(pictures.timeS()), AffineTransform.getScaleInstance(scale, scale)));
+        return Optional.of(jpeg(picture));
     }
 
     private static byte[] jpeg(BufferedImage picture) {

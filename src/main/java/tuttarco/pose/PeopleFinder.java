@@ -44,10 +44,25 @@ public final class PeopleFinder {
     /** Who plays in one section differs in size by no more than this, near to far. */
     private static final double NEAR_TO_FAR = 2;
 
-    private final PoseNets nets;
+    /** Side of the smallest crops in which listeners are looked for, over the picture's shorter side (chosen; smaller take long). */
+    private static final double LISTENER = 0.4;
 
-    public PeopleFinder(PoseNets nets) {
+    private final PoseNets nets;
+    private final boolean listenersToo;
+
+    private PeopleFinder(PoseNets nets, boolean listenersToo) {
         this.nets = nets;
+        this.listenersToo = listenersToo;
+    }
+
+    /** Finds those who may play in one section, near or far. */
+    public static PeopleFinder ofSection(PoseNets nets) {
+        return new PeopleFinder(nets, false);
+    }
+
+    /** Finds listeners and passers-by, too, who may be much smaller than a player near the camera; but nobody far off. */
+    public static PeopleFinder ofAnybody(PoseNets nets) {
+        return new PeopleFinder(nets, true);
     }
 
     /**
@@ -61,7 +76,7 @@ public final class PeopleFinder {
         Mat grey = frame.grey();
         List<Pose> people = new ArrayList<>(known);
         double sidePx = LARGEST * Math.min(grey.cols(), grey.rows());
-        while (sidePx >= Math.max(SMALLEST_PX, smallestPx(people))) {
+        while (sidePx >= Math.max(SMALLEST_PX, smallestPx(grey, people))) {
             if (Thread.interrupted()) {
                 throw new InterruptedException("the search for people was stopped");
             }
@@ -81,7 +96,10 @@ public final class PeopleFinder {
                 .toList();
     }
 
-    private static double smallestPx(List<Pose> people) {
+    private double smallestPx(Mat grey, List<Pose> people) {
+        if (listenersToo) {
+            return LISTENER * Math.min(grey.cols(), grey.rows());
+        }
         double[] sidesPx = people.stream()
                 .mapToDouble(p -> Crop.around(p).sidePx())
                 .sorted()

@@ -16,6 +16,9 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
     /** Points of the body: head 0 to 10, arms and hands to 22, legs from 23 on. */
     public static final int LANDMARKS = 33;
 
+    /** The first landmarks, of the head. */
+    private static final int FACE = 11;
+
     /** The first landmarks, from head to hips. */
     static final int UPPER_BODY = 25;
 
@@ -39,6 +42,11 @@ public record Pose(List<Landmark> landmarks, Landmark centre, Landmark rim, doub
             throw new IllegalArgumentException("a probability lies in 0 to 1: " + person);
         }
         landmarks = List.copyOf(landmarks);
+    }
+
+    /** Eyes, ears, nose and mouth. */
+    public List<Landmark> face() {
+        return landmarks.subList(0, FACE);
     }
 
     public Landmark nose() {

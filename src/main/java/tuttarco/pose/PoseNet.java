@@ -20,6 +20,7 @@ import org.bytedeco.opencv.opencv_core.Scalar;
 import org.bytedeco.opencv.opencv_core.Size;
 import org.bytedeco.opencv.opencv_core.StringVector;
 import org.bytedeco.opencv.opencv_dnn.Net;
+import tuttarco.video.Frame;
 
 /** The pose model at work, for one thread at a time. It works on that thread alone. */
 public final class PoseNet implements AutoCloseable {
@@ -54,6 +55,11 @@ public final class PoseNet implements AutoCloseable {
         // the workers share the cores among themselves: OpenCV must not split the work again
         opencv_core.setNumThreads(1);
         net = readNetFromTFLite(model);
+    }
+
+    /** The person in the middle of a crop of the frame, or what the model takes for one. */
+    public Pose estimate(Frame frame, Crop crop) {
+        return estimate(frame.grey(), crop);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tuttarco.chart.AtTime;
 import tuttarco.chart.BowTravel;
 import tuttarco.compare.Comparison;
 import tuttarco.compare.Divergence.Against;
@@ -49,6 +50,11 @@ public record AnalysedTake(
     /** What the section is first compared with: the marking, or the leader where nothing is marked. */
     public Against reference() {
         return part.isPresent() ? Against.MARKING : Against.LEADER;
+    }
+
+    /** What is shown of each player at any time. */
+    public AtTime atTime() {
+        return new AtTime(comparison, reference(), readings);
     }
 
     /** How a player's bow hand travelled, stretch by stretch; empty if nobody of this label was followed. */

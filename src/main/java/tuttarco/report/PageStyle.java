@@ -34,6 +34,15 @@ public record PageStyle(String css, String script, String policy) {
         return new PageStyle(css, script, policy(css, more));
     }
 
+    /** Of a page that shows only this text, by a style sheet of its own, with no more of the fonts than that needs. */
+    static PageStyle still(String file, String shown) {
+        String css = face(FontFile.REGULAR.subset(shown), 400)
+                + face(FontFile.SEMIBOLD.subset(shown), 600)
+                + colours()
+                + text(file);
+        return new PageStyle(css, "", policy(css, ""));
+    }
+
     private static String look() {
         return fonts() + colours() + text("report.css");
     }
@@ -44,11 +53,11 @@ public record PageStyle(String css, String script, String policy) {
     }
 
     private static String fonts() {
-        return font("OpenSans-Regular.ttf", 400) + font("OpenSans-Semibold.ttf", 600);
+        return face(FontFile.REGULAR.bytes(), 400) + face(FontFile.SEMIBOLD.bytes(), 600);
     }
 
-    private static String font(String file, int weight) {
-        String data = Base64.getEncoder().encodeToString(bytes(Palette.class, "fonts/" + file));
+    private static String face(byte[] font, int weight) {
+        String data = Base64.getEncoder().encodeToString(font);
         return "@font-face{font-family:'Open Sans';font-weight:" + weight + ";src:url(data:font/ttf;base64," + data
                 + ") format('truetype')}\n";
     }
@@ -97,7 +106,7 @@ public record PageStyle(String css, String script, String policy) {
         return new String(bytes(PageStyle.class, name), StandardCharsets.UTF_8);
     }
 
-    private static byte[] bytes(Class<?> beside, String name) {
+    static byte[] bytes(Class<?> beside, String name) {
         try (InputStream in = beside.getResourceAsStream(name)) {
             return Objects.requireNonNull(in, name).readAllBytes();
         } catch (IOException e) {

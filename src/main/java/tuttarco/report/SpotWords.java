@@ -78,7 +78,7 @@ public final class SpotWords {
     }
 
     /** No reading is ever quite sure. */
-    private static String sure(double confidence) {
+    static String sure(double confidence) {
         return (confidence > MOST_SURE ? "over " + Words.percent(MOST_SURE) : Words.percent(confidence)) + " sure";
     }
 
@@ -121,7 +121,7 @@ public final class SpotWords {
                 + Words.count(followed.beatsLater(), Words.unit(beats)) + " later";
     }
 
-    private String back(Spot spot) {
+    String back(Spot spot) {
         Beat last = beats.beats().get(spot.lastIndex());
         Run run = beats.runOf(spot.lastIndex());
         boolean atEnd = run.lastIndex() == beats.beats().size() - 1;

@@ -3,6 +3,7 @@ package tuttarco.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tuttarco.chart.AtTime;
 import tuttarco.compare.BowingCandidate;
 import tuttarco.compare.RehearsalList;
 import tuttarco.compare.Spot;
@@ -39,8 +40,7 @@ public record Judged(AnalysedTake take, SectionTable table, AtTime atTime, List<
         if (take.take().bowing() == Bowing.UNIFIED) {
             BowingCandidate.in(take.comparison()).forEach(bar -> spots.add(marking(bar, words.candidate(bar))));
         }
-        return new Judged(
-                take, new SectionTable(take), new AtTime(take), List.copyOf(spots), ReportWords.noSpots(take));
+        return new Judged(take, new SectionTable(take), take.atTime(), List.copyOf(spots), ReportWords.noSpots(take));
     }
 
     private static ToRehearse spot(Spot spot, ReportModel.Spot told) {

@@ -107,7 +107,7 @@ public final class SeatFinder {
             if (frames.isEmpty()) {
                 return Optional.empty();
             }
-            List<Person> people = People.in(frames, new PeopleFinder(nets));
+            List<Person> people = People.in(frames, PeopleFinder.ofSection(nets));
             return Optional.of(new Seen(people, frames.get(frames.size() / 2).picture()));
         }
     }

@@ -1,6 +1,5 @@
 package tuttarco.window;
 
-import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -8,12 +7,11 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.function.IntSupplier;
-import tuttarco.chart.Cell;
-import tuttarco.chart.CellPen;
+import tuttarco.chart.AtTime;
 import tuttarco.chart.Palette;
+import tuttarco.chart.PlayerSign;
 import tuttarco.chart.Type;
 import tuttarco.chart.Words;
-import tuttarco.review.AtTime;
 import tuttarco.review.Following;
 import tuttarco.review.Judged;
 import tuttarco.review.Reviewing;
@@ -22,14 +20,6 @@ import tuttarco.seats.SeatBox;
 
 /** Over the picture, on each player, the way the bow goes and how that is to the marking; the leader's is underlined. */
 final class PlayerSigns implements PictureView.Overlay {
-    /** Side of a sign's cell as a part of the seat's height (chosen on rendered scenes). */
-    private static final double CELL_SHARE = 0.24;
-
-    private static final double LEAST_CELL_PX = 20;
-    private static final double MOST_CELL_PX = 46;
-    /** How much of the ground there is behind a sign, so that it is read on any picture. */
-    private static final float GROUND_SHARE = 0.88f;
-
     private final Reviewing reviewing;
     private final Following following;
     private final IntSupplier viewWidthPx;
@@ -71,32 +61,12 @@ final class PlayerSigns implements PictureView.Overlay {
     }
 
     private void draw(Graphics2D g, Palette palette, AtTime.Shown shown, Rectangle2D seat) {
-        double sidePx = Math.max(LEAST_CELL_PX, Math.min(MOST_CELL_PX, CELL_SHARE * seat.getHeight()));
-        Rectangle2D box = new Rectangle2D.Double(seat.getCenterX() - sidePx / 2, seat.getMinY(), sidePx, sidePx);
         Player player = shown.player();
         boolean chosen = reviewing.choice().player().equals(Optional.of(player.label()));
         if (chosen) {
             drawChosen(g, palette, player, seat);
         }
-        if (shown.cell().state() != Cell.State.EMPTY || shown.cell().byHand()) {
-            ground(g, palette, box);
-            CellPen pen = new CellPen();
-            pen.add(shown.cell(), box);
-            pen.draw(g, palette);
-        }
-        if (player.leader()) {
-            Rectangle2D under = new Rectangle2D.Double(box.getX(), box.getMaxY() + 1, sidePx, 4);
-            ground(g, palette, under);
-            g.setPaint(palette.ink());
-            g.fill(new Rectangle2D.Double(under.getX(), under.getY() + 1, sidePx, 2));
-        }
-    }
-
-    private static void ground(Graphics2D g, Palette palette, Rectangle2D box) {
-        g.setComposite(AlphaComposite.SrcOver.derive(GROUND_SHARE));
-        g.setPaint(palette.ground());
-        g.fill(box);
-        g.setComposite(AlphaComposite.SrcOver);
+        PlayerSign.draw(g, palette, shown, seat);
     }
 
     /** The seat's frame, light on dark so that it shows on any picture, and the player's name. */
@@ -113,7 +83,7 @@ final class PlayerSigns implements PictureView.Overlay {
         double widthPx = g.getFontMetrics().stringWidth(name) + 8.0;
         double leftPx = Math.max(0, Math.min(seat.getX(), roomPx - widthPx));
         Rectangle2D label = new Rectangle2D.Double(leftPx, seat.getMaxY() - 20, widthPx, 20);
-        ground(g, palette, label);
+        PlayerSign.ground(g, palette, label);
         g.setPaint(palette.ink());
         Drawn.text(g, name, Type.strong(), label.getX() + 4, label.getCenterY());
     }

@@ -31,7 +31,7 @@ import tuttarco.files.OutputException;
 
 class ClipWriterTest {
     private static final Optional<SoundFormat> SILENT = Optional.empty();
-    private static final Optional<SoundFormat> SOUND = Optional.of(new SoundFormat(44_100));
+    private static final Optional<SoundFormat> SOUND = Optional.of(SoundFormat.mono(44_100));
 
     @TempDir
     Path folder;

@@ -32,7 +32,7 @@ public final class NumberedClip {
     public static Path write(Path file, List<Double> timesS, Optional<DoubleUnaryOperator> sound, double soundS)
             throws Exception {
         try (ClipWriter writer = ClipWriter.open(
-                file, WIDTH_PX, HEIGHT_PX, 30, 400_000, sound.map(any -> new SoundFormat(SOUND_PER_S)))) {
+                file, WIDTH_PX, HEIGHT_PX, 30, 400_000, sound.map(any -> SoundFormat.mono(SOUND_PER_S)))) {
             for (int i = 0; i < timesS.size(); i++) {
                 writer.frame(timesS.get(i), picture(i));
             }

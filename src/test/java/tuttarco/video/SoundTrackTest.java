@@ -99,7 +99,7 @@ class SoundTrackTest {
         for (int i = 0; i < 40; i++) {
             sound[(int) Math.round(CLICK_S * rate) + i] = i % 2 == 0 ? 0.9f : 0.5f;
         }
-        try (ClipWriter writer = ClipWriter.open(file, 64, 64, 25, 100_000, Optional.of(new SoundFormat(rate)))) {
+        try (ClipWriter writer = ClipWriter.open(file, 64, 64, 25, 100_000, Optional.of(SoundFormat.mono(rate)))) {
             writeWithSound(writer, sound, rate);
         }
         try (SoundTrack track = SoundTrack.open(file)) {

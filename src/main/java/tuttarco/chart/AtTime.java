@@ -1,12 +1,11 @@
-package tuttarco.review;
+package tuttarco.chart;
 
 import java.util.List;
 import java.util.Optional;
 import tuttarco.beats.BeatMap;
-import tuttarco.chart.Cell;
-import tuttarco.chart.CellRow;
 import tuttarco.compare.CompareSettings;
-import tuttarco.report.AnalysedTake;
+import tuttarco.compare.Comparison;
+import tuttarco.compare.Divergence.Against;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
 import tuttarco.strokes.Stroke;
@@ -26,15 +25,19 @@ public final class AtTime {
     /** One player at a time. */
     public record Shown(Player player, Cell cell) {}
 
-    public AtTime(AnalysedTake take) {
-        beats = take.comparison().beats();
-        lines = CellRow.of(take.comparison(), take.reference()).stream()
-                .flatMap(row -> row.player().stream().map(p -> new Line(p, reading(take, p), row.cells())))
+    /**
+     * @param reference what the section is compared with
+     * @param readings of every player compared
+     */
+    public AtTime(Comparison comparison, Against reference, List<Reading> readings) {
+        beats = comparison.beats();
+        lines = CellRow.of(comparison, reference).stream()
+                .flatMap(row -> row.player().stream().map(p -> new Line(p, reading(readings, p), row.cells())))
                 .toList();
     }
 
-    private static Reading reading(AnalysedTake take, Player player) {
-        return take.readings().stream()
+    private static Reading reading(List<Reading> readings, Player player) {
+        return readings.stream()
                 .filter(r -> r.player().equals(player))
                 .findFirst()
                 .orElseThrow();

@@ -1,4 +1,4 @@
-package tuttarco.review;
+package tuttarco.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tuttarco.bow.BowDirection;
-import tuttarco.chart.Cell;
 import tuttarco.chart.Cell.State;
 import tuttarco.report.AnalysedTake;
 import tuttarco.report.Fixtures;
@@ -20,7 +19,7 @@ class AtTimeTest {
     private final AnalysedTake take = Fixtures.unified();
 
     private static Cell cell(AnalysedTake take, String label, double timeS) {
-        List<AtTime.Shown> all = new AtTime(take).at(timeS);
+        List<AtTime.Shown> all = take.atTime().at(timeS);
         assertEquals(8, all.size());
         return all.stream()
                 .filter(s -> s.player().label().equals(label))

@@ -1,0 +1,54 @@
+package tuttarco.chart;
+
+import java.awt.AlphaComposite;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+
+/** On a player in the picture, the way the bow goes and how that is to the marking; the leader's is underlined. */
+public final class PlayerSign {
+    /** Side of a sign's cell as a part of the seat's height (chosen on rendered scenes). */
+    private static final double CELL_SHARE = 0.24;
+
+    private static final double LEAST_CELL_PX = 20;
+    private static final double MOST_CELL_PX = 46;
+
+    /** How much of the ground there is behind a sign, so that it is read on any picture. */
+    private static final float GROUND_SHARE = 0.88f;
+
+    private PlayerSign() {}
+
+    /** Where a player's sign is drawn, at the upper edge of the seat. */
+    public static Rectangle2D cell(Rectangle2D seat) {
+        double sidePx = Math.max(LEAST_CELL_PX, Math.min(MOST_CELL_PX, CELL_SHARE * seat.getHeight()));
+        return new Rectangle2D.Double(seat.getCenterX() - sidePx / 2, seat.getMinY(), sidePx, sidePx);
+    }
+
+    /**
+     * Draws a player's sign.
+     *
+     * @param seat as it lies in what is drawn on
+     */
+    public static void draw(Graphics2D g, Palette palette, AtTime.Shown shown, Rectangle2D seat) {
+        Rectangle2D box = cell(seat);
+        if (shown.cell().state() != Cell.State.EMPTY || shown.cell().byHand()) {
+            ground(g, palette, box);
+            CellPen pen = new CellPen();
+            pen.add(shown.cell(), box);
+            pen.draw(g, palette);
+        }
+        if (shown.player().leader()) {
+            Rectangle2D under = new Rectangle2D.Double(box.getX(), box.getMaxY() + 1, box.getWidth(), 4);
+            ground(g, palette, under);
+            g.setPaint(palette.ink());
+            g.fill(new Rectangle2D.Double(under.getX(), under.getY() + 1, under.getWidth(), 2));
+        }
+    }
+
+    /** Paper, or night, through which the picture hardly shows. */
+    public static void ground(Graphics2D g, Palette palette, Rectangle2D box) {
+        g.setComposite(AlphaComposite.SrcOver.derive(GROUND_SHARE));
+        g.setPaint(palette.ground());
+        g.fill(box);
+        g.setComposite(AlphaComposite.SrcOver);
+    }
+}
