@@ -20,14 +20,14 @@ public final class Outputs {
 
     /** What there is to write, in the order in which it is written: the results note the files of all others. */
     public enum Kind {
-        /** To be looked at: the page and its charts. */
-        REPORT,
         /** A page for each player. */
         SHEETS,
         /** To be seen with the video: the spots, and the bars. */
         CAPTIONS,
         /** The take as a video with its signs; takes long. */
         VIDEO,
+        /** To be looked at: the page, which plays the video that was written before it, and its charts. */
+        REPORT,
         /** To be worked with: tables, and the results in one file. */
         DATA;
 
