@@ -26,7 +26,12 @@ public record SheetModel(Head head, List<Section> sections, List<SignSample> sig
      * @param seat instrument and place, as far as the label doesn't say it already
      * @param opening what the sheet is about, a sentence each
      */
-    public record Head(String take, String player, String seat, List<String> opening) {}
+    public record Head(String take, String player, String seat, List<String> opening) {
+        /** What a file of it is called in a window's frame. */
+        public String title() {
+            return player + " – " + take;
+        }
+    }
 
     /**
      * One question.

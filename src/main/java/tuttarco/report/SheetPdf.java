@@ -9,11 +9,15 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.text.Bidi;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDNumberTreeNode;
@@ -31,47 +35,73 @@ import tuttarco.chart.ChartFiles;
 import tuttarco.chart.Palette;
 
 /**
- * A sheet as a PDF of one page: tagged, so that it can be read out, with its typeface in it. Lines for which the typeface lacks
- * a sign, or that run from right to left, are drawn as shapes in a typeface of the system's, and read out as text all the same.
+ * Sheets as a PDF, one page each: tagged, so that it can be read out, with its typeface in it. Lines for which the typeface
+ * lacks a sign, or that run from right to left, are drawn as shapes in a typeface of the system's, and read out as text all the
+ * same.
  */
-final class SheetPdf implements AutoCloseable {
+final class SheetPdf {
     /** The same for all, so that equal sheets give equal bytes. */
     private static final long ID = 1;
 
     private static final String LANGUAGE = "en";
 
-    private final PDDocument document = new PDDocument();
+    /** Thickness of a rule, points. */
+    private static final float RULE = 0.7f;
+
+    private final PDDocument document;
+    private final Map<FontFile, PDType0Font> fonts;
     private final PDPage page = new PDPage(new PDRectangle((float) SheetLayout.WIDTH, (float) SheetLayout.HEIGHT));
-    private final Map<FontFile, PDType0Font> fonts = new EnumMap<>(FontFile.class);
-    private final PDStructureTreeRoot tree = new PDStructureTreeRoot();
     private final COSArray marked = new COSArray();
     private final PDPageContentStream content;
 
-    private SheetPdf(SheetModel sheet) throws IOException {
+    /** A new page at the document's end. */
+    private SheetPdf(PDDocument document, Map<FontFile, PDType0Font> fonts) throws IOException {
+        this.document = document;
+        this.fonts = fonts;
+        page.setStructParents(document.getNumberOfPages());
         document.addPage(page);
-        document.setDocumentId(ID);
-        for (FontFile file : FontFile.values()) {
-            fonts.put(file, PDType0Font.load(document, file.parsed(), true));
+        this.content = new PDPageContentStream(document, page);
+    }
+
+    static void write(String title, List<SheetLayout> layouts, Path file) throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            document.setDocumentId(ID);
+            document.getDocumentInformation().setTitle(title);
+            Map<FontFile, PDType0Font> fonts = new EnumMap<>(FontFile.class);
+            for (FontFile font : FontFile.values()) {
+                fonts.put(font, PDType0Font.load(document, font.parsed(), true));
+            }
+            PDStructureTreeRoot tree = new PDStructureTreeRoot();
+            PDStructureElement root = element("Document", tree);
+            Map<Integer, PDParentTreeValue> marked = new TreeMap<>();
+            for (SheetLayout layout : layouts) {
+                SheetPdf page = new SheetPdf(document, fonts);
+                page.draw(layout, root);
+                marked.put(marked.size(), new PDParentTreeValue(page.marked));
+            }
+            tag(document.getDocumentCatalog(), tree, marked);
+            document.save(file.toFile());
         }
-        document.getDocumentInformation()
-                .setTitle(sheet.head().player() + " – " + sheet.head().take());
-        content = new PDPageContentStream(document, page);
     }
 
-    static void write(SheetModel sheet, SheetLayout layout, Path file) throws IOException {
-        try (SheetPdf pdf = new SheetPdf(sheet)) {
-            pdf.draw(layout);
-            pdf.document.save(file.toFile());
-        }
+    /** Ties what is marked on the pages to what it is. */
+    private static void tag(
+            PDDocumentCatalog catalog, PDStructureTreeRoot tree, Map<Integer, PDParentTreeValue> marked) {
+        PDNumberTreeNode parents = new PDNumberTreeNode(PDParentTreeValue.class);
+        parents.setNumbers(marked);
+        tree.setParentTree(parents);
+        tree.setParentTreeNextKey(marked.size());
+        PDMarkInfo info = new PDMarkInfo();
+        info.setMarked(true);
+        PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
+        preferences.setDisplayDocTitle(true);
+        catalog.setMarkInfo(info);
+        catalog.setStructureTreeRoot(tree);
+        catalog.setLanguage(LANGUAGE);
+        catalog.setViewerPreferences(preferences);
     }
 
-    @Override
-    public void close() throws IOException {
-        document.close();
-    }
-
-    private void draw(SheetLayout layout) throws IOException {
-        PDStructureElement root = element("Document", tree);
+    private void draw(SheetLayout layout, PDStructureElement root) throws IOException {
         PDStructureElement list = root;
         for (SheetLayout.Block block : layout.blocks()) {
             boolean item = block.role() == SheetLayout.Role.ITEM;
@@ -83,7 +113,7 @@ final class SheetPdf implements AutoCloseable {
             draw(
                     block,
                     item
-                            ? element("LBody", element(block.role().type(), list))
+                            ? element("LBody", element("LI", list))
                             : element(block.role().type(), root));
         }
         content.beginMarkedContent(COSName.ARTIFACT);
@@ -91,7 +121,7 @@ final class SheetPdf implements AutoCloseable {
             draw(sign);
         }
         content.setStrokingColor(Palette.PAPER.secondary());
-        content.setLineWidth(0.7f);
+        content.setLineWidth(RULE);
         for (SheetLayout.Rule rule : layout.rules()) {
             content.moveTo((float) rule.x1(), up(rule.y()));
             content.lineTo((float) rule.x2(), up(rule.y()));
@@ -99,7 +129,6 @@ final class SheetPdf implements AutoCloseable {
         }
         content.endMarkedContent();
         content.close();
-        tag();
     }
 
     private static PDStructureElement element(String type, PDStructureNode parent) {
@@ -108,28 +137,10 @@ final class SheetPdf implements AutoCloseable {
         return element;
     }
 
-    /** Ties what is marked on the page to what it is. */
-    private void tag() {
-        PDNumberTreeNode parents = new PDNumberTreeNode(PDParentTreeValue.class);
-        parents.setNumbers(Map.of(0, new PDParentTreeValue(marked)));
-        tree.setParentTree(parents);
-        tree.setParentTreeNextKey(1);
-        page.setStructParents(0);
-        PDMarkInfo info = new PDMarkInfo();
-        info.setMarked(true);
-        PDViewerPreferences preferences =
-                new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
-        document.getDocumentCatalog().setMarkInfo(info);
-        document.getDocumentCatalog().setStructureTreeRoot(tree);
-        document.getDocumentCatalog().setLanguage(LANGUAGE);
-        preferences.setDisplayDocTitle(true);
-        document.getDocumentCatalog().setViewerPreferences(preferences);
-    }
-
     private void draw(SheetLayout.Block block, PDStructureElement element) throws IOException {
         element.setPage(page);
         element.appendKid(marked.size());
-        content.beginMarkedContent(COSName.getPDFName(block.role().type()), marked.size());
+        content.beginMarkedContent(COSName.getPDFName(element.getStructureType()), marked.size());
         marked.add(element);
         if (block.picture().isPresent()) {
             element.setAlternateDescription(block.text());

@@ -50,10 +50,10 @@ class PlayerSheetsTest extends OutputContract {
         output().write(take, folder);
         int players = take.comparison().players().size();
         assertEquals(players, written(".html").size());
-        assertEquals(players, written(".pdf").size());
+        assertEquals(players + 1, written(".pdf").size());
         for (Path pdf : written(".pdf")) {
             try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
-                assertEquals(1, document.getNumberOfPages());
+                assertEquals(pdf.endsWith("all.pdf") ? players : 1, document.getNumberOfPages());
                 // A4, ISO 216: 210 x 297 mm
                 assertEquals(210, document.getPage(0).getMediaBox().getWidth() / 72 * 25.4, 0.1);
                 assertEquals(297, document.getPage(0).getMediaBox().getHeight() / 72 * 25.4, 0.1);
@@ -250,6 +250,7 @@ class PlayerSheetsTest extends OutputContract {
         assertEquals("desk-3-inside-2", PlayerSheets.fileName("DESK 3, inside!", taken));
         assertEquals("zoe-kovacs", PlayerSheets.fileName("Zoë Kovács", taken));
         assertEquals("player-con", PlayerSheets.fileName("con", taken));
+        assertEquals("player-all", PlayerSheets.fileName("all", taken));
         assertEquals("player", PlayerSheets.fileName("名無し", taken));
         assertEquals("player-2", PlayerSheets.fileName("\uD83C\uDFBB", taken));
         assertEquals("etc-passwd", PlayerSheets.fileName("../../etc/passwd", taken));
@@ -270,7 +271,7 @@ class PlayerSheetsTest extends OutputContract {
     private Path pdf(AnalysedTake take, int player) throws Exception {
         Path pdf = folder.resolve("sheet.pdf");
         SheetModel sheet = sheet(take, player);
-        SheetPdf.write(sheet, SheetLayout.of(sheet), pdf);
+        SheetPdf.write(sheet.head().title(), List.of(SheetLayout.of(sheet)), pdf);
         return pdf;
     }
 
