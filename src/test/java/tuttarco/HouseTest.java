@@ -171,6 +171,7 @@ class HouseTest {
                     "corrections",
                     "compare",
                     "chart",
+                    "faces",
                     "report",
                     "demo",
                     "analysis")
@@ -188,6 +189,7 @@ class HouseTest {
                     "corrections",
                     "compare",
                     "chart",
+                    "faces",
                     "report",
                     "playback",
                     "review")

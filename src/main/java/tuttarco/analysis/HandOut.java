@@ -3,19 +3,21 @@ package tuttarco.analysis;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleConsumer;
 import tuttarco.compare.CompareSettings;
 import tuttarco.corrections.CorrectionLog;
+import tuttarco.faces.Faces;
 import tuttarco.files.InputException;
 import tuttarco.files.OutputException;
 import tuttarco.files.WholeFolder;
 import tuttarco.report.AnalysedTake;
-import tuttarco.report.Output;
 import tuttarco.report.Outputs;
+import tuttarco.seats.Names;
 import tuttarco.take.Take;
 
 /** Writes what a leader hands out of a take into a folder, whole or not at all. */
@@ -29,67 +31,56 @@ public final class HandOut {
     /**
      * What is handed out.
      *
-     * @param report the page and its charts
-     * @param data tables, and the results in one file
      * @param marked labels of the players whose bowing is written into the part
      * @param every whether their bowing has a sign on every stroke, not only where a reader needs one
-     * @param byDesk whether players are called by their desk and place instead of their labels
      */
-    public record Wanted(boolean report, boolean data, List<String> marked, boolean every, boolean byDesk) {
+    public record Wanted(Set<Outputs.Kind> kinds, List<String> marked, boolean every, Names names, Faces faces) {
         public Wanted {
+            kinds = Set.copyOf(kinds);
             marked = List.copyOf(marked);
         }
 
         /** Whether there is anything. */
         public boolean something() {
-            return report || data || !marked.isEmpty();
-        }
-
-        private List<Output> outputs() {
-            List<Output> outputs = new ArrayList<>();
-            if (report) {
-                outputs.addAll(Outputs.page());
-            }
-            if (data) {
-                outputs.addAll(Outputs.data());
-            }
-            return outputs;
+            return !kinds.isEmpty() || !marked.isEmpty();
         }
     }
 
     /**
      * Writes it.
      *
-     * @throws InputException if the log of corrections or the part can't be read
+     * @param log what was corrected
+     * @param progress told what share of the video is done, from 0 to 1, where that is wanted
+     * @return the take as it was handed out
+     * @throws InputException if the part can't be read, or the beats, as they are moved, don't fit it
      * @throws OutputException if the folder can't be written
      * @throws InterruptedException if the thread was interrupted; then the folder is as it was before
      */
-    public void write(Uncorrected read, Wanted wanted, Path folder)
+    public AnalysedTake write(Uncorrected read, CorrectionLog log, Wanted wanted, Path folder, DoubleConsumer progress)
             throws InputException, NothingSeenException, OutputException, InterruptedException {
         WholeFolder.requireNoFile(folder);
-        ByDesk byDesk = new ByDesk(read.take().players());
-        CorrectionLog log = CorrectionLog.of(read.take().file());
-        Uncorrected told = wanted.byDesk() ? byDesk.of(read) : read;
-        CorrectionLog toldLog = wanted.byDesk() ? byDesk.of(log) : log;
-        AnalysedTake analysed = analysis.judged(told, toldLog);
-        List<String> labels =
-                wanted.byDesk() ? wanted.marked().stream().map(byDesk::label).toList() : wanted.marked();
+        Take take = read.take();
+        Called called = new Called(wanted.names(), List.of(take));
+        AnalysedTake told = analysis.judged(called.read(read), called.log(log));
         Map<String, MarkedPart> marked = new LinkedHashMap<>();
-        for (String label : labels) {
-            MarkedPart part =
-                    PartMarking.of(told.take(), label).by(told, toldLog, wanted.every(), CompareSettings.DEFAULT);
-            marked.put(fileName(told.take(), label, marked), part);
+        for (String label : wanted.marked()) {
+            MarkedPart part = PartMarking.of(take, label).by(read, log, wanted.every(), CompareSettings.DEFAULT);
+            String who = called.label(label);
+            marked.put(fileName(take, who, marked), part.as(who));
         }
-        requireNotItsOwn(told.take(), folder, marked.keySet());
+        requireNotItsOwn(take, folder, marked.keySet());
         Outputs.write(
-                analysed,
-                wanted.outputs(),
+                told,
+                wanted.kinds(),
+                wanted.faces(),
+                progress,
                 into -> {
                     for (Map.Entry<String, MarkedPart> part : marked.entrySet()) {
                         part.getValue().write(into, part.getKey());
                     }
                 },
                 folder);
+        return told;
     }
 
     /** As the part is called, with the player's label, as far as files may be called so. */

@@ -19,20 +19,25 @@ public final class MarkedPart {
     private static final String LIST_ENDING = ".marks.txt";
 
     private final byte[] content;
-    private final String player;
+    private final String who;
     private final BowMarks marks;
     private final List<String> notes;
 
     /**
      * @param content the part's file
-     * @param player the player's label
+     * @param who what the player is called
      * @param notes things to tell the user about the reading, one sentence each
      */
-    MarkedPart(byte[] content, String player, BowMarks marks, List<String> notes) {
+    MarkedPart(byte[] content, String who, BowMarks marks, List<String> notes) {
         this.content = content.clone();
-        this.player = player;
+        this.who = who;
         this.marks = marks;
         this.notes = List.copyOf(notes);
+    }
+
+    /** The same of a player who is called otherwise. */
+    public MarkedPart as(String other) {
+        return new MarkedPart(content, other, marks, notes);
     }
 
     /** Things to tell the user about the reading, one sentence each. */
@@ -59,7 +64,7 @@ public final class MarkedPart {
         List<String> lines = new ArrayList<>();
         lines.add(Words.count(marks.signs(), "sign") + " for "
                 + Words.count(marks.marks().size(), "stroke") + " as "
-                + Plain.text(player) + " played them, " + Words.count(marks.questions(), "question")
+                + Plain.text(who) + " played them, " + Words.count(marks.questions(), "question")
                 + "; the part's own bow signs on these strokes were replaced.");
         marks.remarks().forEach(remark -> lines.add(Plain.line(remark) + "."));
         return lines;

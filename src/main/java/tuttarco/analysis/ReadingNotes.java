@@ -7,8 +7,6 @@ import java.util.Optional;
 import tuttarco.files.Plain;
 import tuttarco.tracks.ArmTrack;
 import tuttarco.tracks.Hand;
-import tuttarco.tracks.SectionTracker.Tracked;
-import tuttarco.video.Clip;
 import tuttarco.video.Shot;
 
 /** What whoever reads the readings of a clip should know, in sentences. */
@@ -18,12 +16,12 @@ final class ReadingNotes {
 
     private ReadingNotes() {}
 
-    static List<String> of(Clip clip, Tracked tracked) {
+    static List<String> of(Optional<String> trouble, List<ArmTrack> tracks) {
         List<String> notes = new ArrayList<>();
-        clip.trouble(tracked.ending()).ifPresent(notes::add);
-        otherViews(tracked.tracks().get(0)).ifPresent(notes::add);
-        notes.addAll(leftHands(tracked.tracks()));
-        notes.addAll(Unseen.notes(tracked.tracks()));
+        trouble.ifPresent(notes::add);
+        tracks.stream().findFirst().flatMap(ReadingNotes::otherViews).ifPresent(notes::add);
+        notes.addAll(leftHands(tracks));
+        notes.addAll(Unseen.notes(tracks));
         return notes;
     }
 

@@ -102,7 +102,7 @@ public final class SectionReader {
                     tracked.tracks(),
                     readings,
                     bows(tracked.tracks(), readings),
-                    ReadingNotes.of(clip, tracked));
+                    clip.trouble(tracked.ending()));
         }
     }
 

@@ -1,6 +1,7 @@
 package tuttarco.analysis;
 
 import java.util.List;
+import java.util.Optional;
 import tuttarco.strokes.Bows;
 import tuttarco.strokes.Reading;
 import tuttarco.tracks.ArmTrack;
@@ -11,7 +12,7 @@ import tuttarco.video.ClipFacts;
  *
  * @param endS end of what could be read, seconds from the clip's start
  * @param tracks one a player, in the order given; {@code readings} and {@code bows} likewise
- * @param notes things to tell the user, one sentence each
+ * @param trouble what kept the clip from being read as a whole, a sentence; mostly nothing
  */
 public record SectionReading(
         ClipFacts clip,
@@ -19,11 +20,15 @@ public record SectionReading(
         List<ArmTrack> tracks,
         List<Reading> readings,
         List<Bows> bows,
-        List<String> notes) {
+        Optional<String> trouble) {
     public SectionReading {
         tracks = List.copyOf(tracks);
         readings = List.copyOf(readings);
         bows = List.copyOf(bows);
-        notes = List.copyOf(notes);
+    }
+
+    /** Things to tell the user, one sentence each. */
+    public List<String> notes() {
+        return ReadingNotes.of(trouble, tracks);
     }
 }

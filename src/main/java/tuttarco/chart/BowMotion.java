@@ -3,6 +3,7 @@ package tuttarco.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
 import tuttarco.beats.BeatMap;
@@ -104,6 +105,14 @@ public final class BowMotion implements Chart {
     @Override
     public int heightPx() {
         return TITLE_PX + rowCount() * ROW_PX + 6 * Look.STEP_PX;
+    }
+
+    @Override
+    public List<Integer> cutsPx() {
+        double rowPx = (heightPx() - TITLE_PX - 6.0 * Look.STEP_PX) / rowCount();
+        return IntStream.range(1, rowCount())
+                .mapToObj(r -> (int) Math.round(heightPx() - 5.0 * Look.STEP_PX - (rowCount() - r) * rowPx))
+                .toList();
     }
 
     private int rowCount() {

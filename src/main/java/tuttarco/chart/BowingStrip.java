@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jfree.chart.JFreeChart;
 import tuttarco.score.Hints;
 import tuttarco.score.Part;
@@ -59,6 +60,13 @@ public final class BowingStrip implements Chart {
     @Override
     public int heightPx() {
         return TITLE_PX + strip.heightPx() + StripPlot.notesPx(part) + 2 * EDGE_PX;
+    }
+
+    @Override
+    public List<Integer> cutsPx() {
+        return IntStream.range(1, strip.heightPx() / StripLayout.PITCH_PX + 1)
+                .mapToObj(system -> EDGE_PX + TITLE_PX + system * StripLayout.PITCH_PX - StripLayout.GAP_PX / 2)
+                .toList();
     }
 
     @Override

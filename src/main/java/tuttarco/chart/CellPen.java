@@ -1,5 +1,7 @@
 package tuttarco.chart;
 
+import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
@@ -7,6 +9,9 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import tuttarco.bow.BowDirection;
 
 /** Collects cells and draws them, all of one kind in one path, so that files stay small. */
@@ -76,25 +81,43 @@ public final class CellPen {
     }
 
     public void draw(Graphics2D g, Palette palette) {
-        g.setPaint(palette.shade());
-        g.fill(shade);
-        g.setPaint(palette.against());
-        g.fill(againstFills);
-        g.setPaint(palette.ink());
-        g.fill(shownSigns);
-        g.setPaint(palette.heavy());
-        g.fill(againstSigns);
-        g.setPaint(palette.with());
-        g.fill(withSigns);
-        g.setPaint(palette.secondary());
-        g.fill(dashes);
-        g.setStroke(Look.HAIRLINE);
-        g.draw(outlines);
-        g.draw(crossed);
-        g.setStroke(Look.DOTTED);
-        g.draw(dotted);
-        g.setPaint(palette.ink());
-        g.fill(corners);
+        Map<String, Color> colours = palette.byRole();
+        for (Layer layer : layers()) {
+            g.setPaint(colours.get(layer.role()));
+            if (layer.line().isPresent()) {
+                g.setStroke(layer.line().get());
+                g.draw(layer.path());
+            } else {
+                g.fill(layer.path());
+            }
+        }
+    }
+
+    /**
+     * What is drawn in one colour.
+     *
+     * @param role the colour's name in {@link Palette#byRole()}
+     * @param line what its outline is drawn with; empty where it is filled
+     */
+    record Layer(Path2D path, String role, Optional<BasicStroke> line) {}
+
+    /** All that the cells consist of, in the order drawn. */
+    List<Layer> layers() {
+        return List.of(
+                filled(shade, "shade"),
+                filled(againstFills, "against"),
+                filled(shownSigns, "ink"),
+                filled(againstSigns, "heavy"),
+                filled(withSigns, "with"),
+                filled(dashes, "secondary"),
+                new Layer(outlines, "secondary", Optional.of(Look.HAIRLINE)),
+                new Layer(crossed, "secondary", Optional.of(Look.HAIRLINE)),
+                new Layer(dotted, "secondary", Optional.of(Look.DOTTED)),
+                filled(corners, "ink"));
+    }
+
+    private static Layer filled(Path2D path, String role) {
+        return new Layer(path, role, Optional.empty());
     }
 
     /** A line through a span in which the player was not there. */

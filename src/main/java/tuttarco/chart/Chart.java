@@ -1,5 +1,6 @@
 package tuttarco.chart;
 
+import java.util.List;
 import org.jfree.chart.JFreeChart;
 
 /** A picture of something that was compared, and the same in words and figures for who can't see it. */
@@ -16,6 +17,11 @@ public interface Chart {
     int widthPx();
 
     int heightPx();
+
+    /** Where the picture may be cut so that each piece fits on paper, pixels from its top; nowhere where it stays whole. */
+    default List<Integer> cutsPx() {
+        return List.of();
+    }
 
     /** Draws nothing yet; a fresh chart at each call, equal for equal findings. */
     JFreeChart draw();

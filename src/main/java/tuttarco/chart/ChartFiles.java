@@ -7,6 +7,9 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -17,6 +20,7 @@ import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
+import org.jfree.chart.JFreeChart;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -55,6 +59,65 @@ public final class ChartFiles {
 
     /** An SVG element with text as text and no style attributes, titled and described for screen readers. */
     public static String svg(Chart chart) {
+        return text(element(chart));
+    }
+
+    /**
+     * The same in pieces, one below the other, that are no higher than asked, pixels, as far as the chart may be cut. The
+     * first holds all; the others show their part of it.
+     */
+    public static List<String> pieces(Chart chart, int mostPx) {
+        List<Integer> ends = ends(chart, mostPx);
+        Element whole = element(chart);
+        if (ends.size() == 1) {
+            return List.of(text(whole));
+        }
+        Element all = (Element) whole.appendChild(whole.getOwnerDocument().createElementNS(SvgTidy.SVG_NS, "g"));
+        all.setAttribute("id", chart.key() + "-all");
+        while (whole.getFirstChild() != all) {
+            all.appendChild(whole.getFirstChild());
+        }
+        List<String> pieces = new ArrayList<>();
+        int topPx = 0;
+        for (int endPx : ends) {
+            Element piece = topPx == 0 ? whole : shown(all, whole);
+            piece.setAttribute("viewBox", "0 " + topPx + " " + chart.widthPx() + " " + (endPx - topPx));
+            piece.setAttribute("height", Integer.toString(endPx - topPx));
+            pieces.add(text(piece));
+            topPx = endPx;
+        }
+        return pieces;
+    }
+
+    /** Where pieces end: each as late as may be. */
+    private static List<Integer> ends(Chart chart, int mostPx) {
+        List<Integer> ends = new ArrayList<>();
+        int topPx = 0;
+        int last = 0;
+        for (int cutPx : Stream.concat(chart.cutsPx().stream(), Stream.of(chart.heightPx()))
+                .toList()) {
+            if (cutPx - topPx > mostPx && last > topPx) {
+                ends.add(last);
+                topPx = last;
+            }
+            last = cutPx;
+        }
+        ends.add(chart.heightPx());
+        return ends;
+    }
+
+    private static Element shown(Element all, Element whole) {
+        Element piece = (Element) whole.cloneNode(false);
+        piece.removeAttribute("role");
+        piece.removeAttribute("aria-labelledby");
+        piece.setAttribute("aria-hidden", "true");
+        Element use = piece.getOwnerDocument().createElementNS(SvgTidy.SVG_NS, "use");
+        use.setAttribute("href", "#" + all.getAttribute("id"));
+        piece.appendChild(use);
+        return piece;
+    }
+
+    private static Element element(Chart chart) {
         Document document = emptyDocument();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment(null);
@@ -66,6 +129,10 @@ public final class ChartFiles {
         draw(chart, g);
         Element root = g.getRoot();
         SvgTidy.tidy(chart, document, root);
+        return root;
+    }
+
+    private static String text(Element root) {
         StringWriter out = new StringWriter();
         try {
             Transformer plain = TransformerFactory.newInstance().newTransformer();
@@ -94,7 +161,18 @@ public final class ChartFiles {
     }
 
     private static void draw(Chart chart, Graphics2D g) {
+        draw(chart, chart.draw(), g);
+    }
+
+    /** Draws onto white paper, at the chart's own size: the ground is left as it is. */
+    public static void drawOnPaper(Chart chart, Graphics2D g) {
+        JFreeChart drawing = chart.draw();
+        drawing.setBackgroundPaint(null);
+        draw(chart, drawing, g);
+    }
+
+    private static void draw(Chart chart, JFreeChart drawing, Graphics2D g) {
         Look.smooth(g);
-        chart.draw().draw(g, new Rectangle2D.Double(0, 0, chart.widthPx(), chart.heightPx()));
+        drawing.draw(g, new Rectangle2D.Double(0, 0, chart.widthPx(), chart.heightPx()));
     }
 }

@@ -116,7 +116,7 @@ final class Look {
 
     /** A chart with its takeaway above, on paper, with nothing of a library's own around it. */
     static JFreeChart chart(String title, Plot plot) {
-        JFreeChart chart = new JFreeChart(null, null, plot, false);
+        JFreeChart chart = picture(plot);
         Font font = able(semibold(TITLE_PX), title);
         TextTitle heading = new TextTitle(
                 title,
@@ -128,19 +128,27 @@ final class Look {
                 new RectangleInsets(0, 0, 3 * STEP_PX, 0));
         heading.setMaximumLinesToDisplay(2);
         chart.setTitle(heading);
-        chart.setBackgroundPaint(PALETTE.ground());
         chart.setPadding(new RectangleInsets(4 * STEP_PX, 4 * STEP_PX, 4 * STEP_PX, 4 * STEP_PX));
-        chart.setAntiAlias(true);
-        plot.setBackgroundPaint(null);
-        plot.setOutlineVisible(false);
-        plot.setInsets(RectangleInsets.ZERO_INSETS);
         return chart;
     }
 
-    static void dress(XYPlot plot) {
+    /** A chart whose words stand beside it, on paper, with nothing of a library's own around it. */
+    static JFreeChart picture(Plot plot) {
+        JFreeChart chart = new JFreeChart(null, null, plot, false);
+        chart.setBackgroundPaint(PALETTE.ground());
+        chart.setAntiAlias(true);
+        dress(plot);
+        return chart;
+    }
+
+    private static void dress(Plot plot) {
         plot.setBackgroundPaint(null);
         plot.setOutlineVisible(false);
         plot.setInsets(RectangleInsets.ZERO_INSETS);
+    }
+
+    static void dress(XYPlot plot) {
+        dress((Plot) plot);
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         plot.setDomainGridlinesVisible(false);
         plot.setRangeGridlinesVisible(false);

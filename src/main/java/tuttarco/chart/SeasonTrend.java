@@ -289,7 +289,8 @@ public final class SeasonTrend implements Chart {
         IntStream.range(0, season.takes().size()).forEach(t -> headings.add(TrendWords.when(season.takes(), t)));
         headings.add("Trend");
         return new ChartTable(
-                "Take by take, each " + kind.of + " with its 95 % interval",
+                "Take by take, each " + kind.of + (kind == Kind.LAG ? "'s lag" : "'s share")
+                        + " with its 95 % interval",
                 headings,
                 rows.stream().map(TrendWords::row).toList());
     }

@@ -81,6 +81,11 @@ public final class SectionByBeat implements Chart {
                         : "");
     }
 
+    /** The same in pieces, for a page that scrolls. */
+    public SectionStrip strip() {
+        return new SectionStrip(key(), comparison, reference);
+    }
+
     @Override
     public int widthPx() {
         return Math.max(LEAST_WIDTH_PX, systems.widthPx() + 2 * EDGE_PX);
@@ -113,6 +118,8 @@ public final class SectionByBeat implements Chart {
             }
             lines.add(line);
         }
-        return new ChartTable("The section by " + Words.unit(comparison.beats()), headings, lines);
+        String beside = reference == Against.MARKING ? "the marking" : "the leader";
+        return new ChartTable(
+                "The section by " + Words.unit(comparison.beats()) + " beside " + beside, headings, lines);
     }
 }

@@ -9,8 +9,9 @@ import tuttarco.beats.Run;
  * The section chart's measures: bars broken into systems as on a printed page, a new one after each stop. Lengths are pixels.
  *
  * @param systems the bars of each system
+ * @param large whether the section is so large that its cells are narrower
  */
-record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, int rows) {
+record Systems(List<List<BarRun>> systems, boolean large, int cellWidthPx, int cellHeightPx, int rows) {
     static final int NAMES_PX = 180;
     static final int BAR_NUMBERS_PX = 22;
     static final int GAP_PX = 28;
@@ -38,7 +39,7 @@ record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, in
             systems.addAll(even(
                     bars.stream().filter(bar -> run.holds(bar.firstIndex())).toList(), mostBars, mostBeats));
         }
-        return new Systems(List.copyOf(systems), large ? 18 : CELL_WIDTH_PX, large ? 18 : 24, rows);
+        return new Systems(List.copyOf(systems), large, large ? 18 : CELL_WIDTH_PX, large ? 18 : 24, rows);
     }
 
     /** Bars played without a stop, about as many in every system. */
@@ -48,7 +49,8 @@ record Systems(List<List<BarRun>> systems, int cellWidthPx, int cellHeightPx, in
         return broken(bars, evenly, mostBeats);
     }
 
-    private static List<List<BarRun>> broken(List<BarRun> bars, int mostBars, int mostBeats) {
+    /** Bars in systems that are not longer than said, unless a single bar is. */
+    static List<List<BarRun>> broken(List<BarRun> bars, int mostBars, int mostBeats) {
         List<List<BarRun>> systems = new ArrayList<>();
         List<BarRun> system = new ArrayList<>();
         int beats = 0;

@@ -124,6 +124,11 @@ public final class TakesByBar implements Chart {
     }
 
     @Override
+    public List<Integer> cutsPx() {
+        return plot.cutsPx().stream().map(px -> EDGE_PX + TITLE_PX + px).toList();
+    }
+
+    @Override
     public JFreeChart draw() {
         return Look.chart(title(), plot);
     }

@@ -12,6 +12,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.PlotState;
@@ -93,8 +94,18 @@ final class TakesPlot extends Plot {
     }
 
     int heightPx() {
-        int systems = (bars.size() + barsInSystem - 1) / barsInSystem;
-        return systems * systemPx() + (systems - 1) * Systems.GAP_PX + KEY_PX;
+        return systems() * systemPx() + (systems() - 1) * Systems.GAP_PX + KEY_PX;
+    }
+
+    private int systems() {
+        return (bars.size() + barsInSystem - 1) / barsInSystem;
+    }
+
+    /** Between its systems, pixels from its top. */
+    List<Integer> cutsPx() {
+        return IntStream.range(1, systems())
+                .mapToObj(system -> system * (systemPx() + Systems.GAP_PX) - Systems.GAP_PX / 2)
+                .toList();
     }
 
     private int systemPx() {

@@ -25,4 +25,9 @@ public final class Type {
     public static Font strong() {
         return Look.semibold(Look.BODY_PX);
     }
+
+    /** The given font, or where it lacks a sign of the text, the system's own in its size. */
+    public static Font able(Font font, String text) {
+        return Look.able(font, text).deriveFont(font.getSize2D());
+    }
 }

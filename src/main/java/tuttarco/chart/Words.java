@@ -119,6 +119,11 @@ public final class Words {
         };
     }
 
+    /** With a capital first letter. */
+    public static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
     /** At most so many letters of a label, the last of them three dots where it is longer. */
     static String shortened(String label, int longest) {
         return label.codePointCount(0, label.length()) <= longest

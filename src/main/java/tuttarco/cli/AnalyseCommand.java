@@ -2,7 +2,10 @@ package tuttarco.cli;
 
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -11,10 +14,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tuttarco.analysis.Analysis;
+import tuttarco.analysis.HandOut;
+import tuttarco.analysis.Uncorrected;
+import tuttarco.corrections.CorrectionLog;
+import tuttarco.faces.Faces;
 import tuttarco.files.WholeFolder;
 import tuttarco.report.AnalysedTake;
 import tuttarco.report.Outputs;
 import tuttarco.season.SeasonLog;
+import tuttarco.take.Take;
+import tuttarco.take.TakeFile;
 
 /** The main job: a take in, a report out. */
 @Command(
@@ -45,6 +54,20 @@ final class AnalyseCommand implements Callable<Integer> {
     private Optional<Path> season;
 
     @Mixin
+    private NamesOption names;
+
+    @Option(
+            names = "--show-faces",
+            description = "Show faces in the pictures of the report and the video; if not given, they are blurred.")
+    private boolean faces;
+
+    @Option(
+            names = "--video",
+            description = "Also write the take as a video with the bow signs on the players; takes about as long as the"
+                    + " clip.")
+    private boolean video;
+
+    @Mixin
     private CacheOption kept;
 
     @Override
@@ -53,16 +76,37 @@ final class AnalyseCommand implements Callable<Integer> {
         if (season.isPresent()) {
             WholeFolder.requireNoFile(season.get());
         }
-        AnalysedTake analysed;
+        Take given = TakeFile.read(take);
+        CorrectionLog log = CorrectionLog.of(take);
+        Analysis analysis = Analysis.standard(Version.number(), kept.cache());
+        Uncorrected read;
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
-            analysed = Analysis.standard(Version.number(), kept.cache()).of(take, progress.ofReading());
+            read = analysis.read(given, progress.ofReading());
         }
-        Outputs.write(analysed, out);
+        AnalysedTake handed = handedOut(new HandOut(analysis), read, log);
         if (season.isPresent()) {
-            SeasonLog.append(season.get(), analysed.onRecord(analysed.day(ZoneId.systemDefault())));
+            AnalysedTake named = analysis.judged(read, log);
+            SeasonLog.append(season.get(), named.onRecord(named.day(ZoneId.systemDefault())));
         }
-        analysed.notes().forEach(note -> speaking.say(spec.commandLine().getErr(), note));
+        handed.notes().forEach(note -> speaking.say(spec.commandLine().getErr(), note));
         speaking.say(spec.commandLine().getOut(), "The report lies at " + out.resolve("report.html"));
         return ExitCode.DONE.number();
+    }
+
+    private AnalysedTake handedOut(HandOut handOut, Uncorrected read, CorrectionLog log) throws Exception {
+        if (!video) {
+            return handOut.write(read, log, wanted(), out, share -> {});
+        }
+        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Drawing the video", "%")) {
+            return handOut.write(read, log, wanted(), out, share -> progress.reached(100 * share, 100));
+        }
+    }
+
+    private HandOut.Wanted wanted() {
+        Set<Outputs.Kind> kinds = EnumSet.allOf(Outputs.Kind.class);
+        if (!video) {
+            kinds.remove(Outputs.Kind.VIDEO);
+        }
+        return new HandOut.Wanted(kinds, List.of(), false, names.names(), faces ? Faces.SHOWN : Faces.BLURRED);
     }
 }

@@ -11,6 +11,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tuttarco.analysis.Analysis;
+import tuttarco.analysis.Called;
+import tuttarco.analysis.NothingSeenException;
+import tuttarco.analysis.Uncorrected;
+import tuttarco.corrections.CorrectionLog;
 import tuttarco.files.InputBytes;
 import tuttarco.files.InputException;
 import tuttarco.files.Plain;
@@ -18,6 +22,8 @@ import tuttarco.files.WholeFolder;
 import tuttarco.report.AnalysedTake;
 import tuttarco.report.ComparedTakes;
 import tuttarco.season.TakeAgainstTake;
+import tuttarco.take.Take;
+import tuttarco.take.TakeFile;
 
 /** Takes beside each other: what got better, what got worse. */
 @Command(
@@ -42,16 +48,19 @@ final class CompareCommand implements Callable<Integer> {
     private Path out;
 
     @Mixin
+    private NamesOption names;
+
+    @Mixin
     private CacheOption kept;
 
     @Override
     public Integer call() throws Exception {
         WholeFolder.requireNoFile(out);
-        List<AnalysedTake> takes = new ArrayList<>();
+        List<Read> read = new ArrayList<>();
         for (Path file : files) {
-            takes.add(analysed(file));
+            read.add(read(file));
         }
-        ComparedTakes compared = ComparedTakes.of(takes);
+        ComparedTakes compared = compared(read);
         for (TakeAgainstTake pair : compared.pairs()) {
             requireCommon(pair);
         }
@@ -66,17 +75,35 @@ final class CompareCommand implements Callable<Integer> {
         return ExitCode.DONE.number();
     }
 
-    private AnalysedTake analysed(Path file) throws Exception {
+    /** One of the takes, before anybody corrects it, and what was corrected. */
+    private record Read(Uncorrected take, CorrectionLog log) {}
+
+    private Read read(Path file) throws Exception {
+        Take take = TakeFile.read(file);
+        CorrectionLog log = CorrectionLog.of(file);
         try (WorkProgress progress =
                 speaking.progress(spec.commandLine().getErr(), "Reading " + InputBytes.name(file), "s")) {
-            AnalysedTake take =
-                    Analysis.standard(Version.number(), kept.cache()).of(file, progress.ofReading());
-            if (!take.comparison().beats().inBars()) {
+            Uncorrected read = analysis().read(take, progress.ofReading());
+            if (read.told().filter(told -> told.beats().inBars()).isEmpty()) {
                 throw new InputException(InputBytes.name(file)
                         + " says nothing of bars, so it can't be lined up with another take; give it beats.");
             }
-            return take;
+            return new Read(read, log);
         }
+    }
+
+    private ComparedTakes compared(List<Read> read) throws InputException, NothingSeenException {
+        Called called = new Called(
+                names.names(), read.stream().map(r -> r.take().take()).toList());
+        List<AnalysedTake> takes = new ArrayList<>();
+        for (Read one : read) {
+            takes.add(analysis().judged(called.read(one.take()), called.log(one.log())));
+        }
+        return ComparedTakes.of(takes, called.note());
+    }
+
+    private Analysis analysis() {
+        return Analysis.standard(Version.number(), kept.cache());
     }
 
     private static void requireCommon(TakeAgainstTake pair) throws InputException {

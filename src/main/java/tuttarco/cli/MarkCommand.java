@@ -3,6 +3,7 @@ package tuttarco.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,6 +13,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tuttarco.analysis.Analysis;
+import tuttarco.analysis.Called;
 import tuttarco.analysis.MarkedPart;
 import tuttarco.analysis.PartMarking;
 import tuttarco.analysis.Uncorrected;
@@ -59,6 +61,9 @@ final class MarkCommand implements Callable<Integer> {
     private boolean every;
 
     @Mixin
+    private NamesOption names;
+
+    @Mixin
     private CacheOption kept;
 
     @Override
@@ -75,9 +80,10 @@ final class MarkCommand implements Callable<Integer> {
             read = Analysis.standard(Version.number(), kept.cache()).read(given, progress.ofReading());
         }
         MarkedPart marked = marking.by(read, CorrectionLog.of(take), every, CompareSettings.DEFAULT);
+        MarkedPart handed = marked.as(new Called(names.names(), List.of(given)).label(player));
         WholeFolder.write(
                 target.getParent(),
-                folder -> marked.write(folder, target.getFileName().toString()));
+                folder -> handed.write(folder, target.getFileName().toString()));
         marked.notes().forEach(note -> speaking.say(spec.commandLine().getErr(), note));
         marked.told().forEach(line -> speaking.say(spec.commandLine().getOut(), line));
         speaking.say(spec.commandLine().getOut(), "The part lies at " + out);

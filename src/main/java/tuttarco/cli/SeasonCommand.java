@@ -13,6 +13,7 @@ import tuttarco.files.WholeFolder;
 import tuttarco.report.SeasonReport;
 import tuttarco.season.Season;
 import tuttarco.season.SeasonLog;
+import tuttarco.seats.Names;
 
 /** Shows how a season went. */
 @Command(
@@ -37,11 +38,15 @@ final class SeasonCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "OUT", description = "The folder to write to; DIR unless you say.")
     private Optional<Path> out;
 
+    @Mixin
+    private NamesOption names;
+
     @Override
     public Integer call() throws Exception {
         Path to = out.orElse(dir);
         WholeFolder.requireNoFile(to);
-        SeasonLog log = SeasonLog.read(dir);
+        SeasonLog kept = SeasonLog.read(dir);
+        SeasonLog log = names.names() == Names.BY_DESK ? kept.byDesk() : kept;
         WholeFolder.write(to, folder -> SeasonReport.write(Season.of(log.takes()), log.notes(), folder));
         log.notes().forEach(note -> speaking.say(spec.commandLine().getErr(), note));
         speaking.say(spec.commandLine().getOut(), "The season lies at " + to.resolve(SeasonReport.PAGE));

@@ -126,7 +126,7 @@ final class ChangeWords {
         return takes.stretches().stream()
                 .filter(s -> section.isEmpty() || s.more() != section.get().difference() > 0)
                 .limit(MOST_STRETCHES)
-                .map(s -> capital(stretch(s)) + ".")
+                .map(s -> Words.capital(stretch(s)) + ".")
                 .toList();
     }
 
@@ -142,9 +142,5 @@ final class ChangeWords {
 
     private static String of(Tally tally) {
         return tally.with() + " of " + Words.count(tally.judged(), "beat");
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

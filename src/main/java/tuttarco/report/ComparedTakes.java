@@ -29,9 +29,12 @@ public record ComparedTakes(
         inputs = List.copyOf(inputs);
     }
 
-    /** @param takes at least two, in the order played */
-    public static ComparedTakes of(List<AnalysedTake> takes) {
-        List<String> notes = new ArrayList<>();
+    /**
+     * @param takes at least two, in the order played
+     * @param toAll something to tell of all of them, a sentence
+     */
+    public static ComparedTakes of(List<AnalysedTake> takes, Optional<String> toAll) {
+        List<String> notes = new ArrayList<>(toAll.stream().toList());
         List<ReportModel.Fact> inputs = new ArrayList<>();
         for (int i = 0; i < takes.size(); i++) {
             AnalysedTake take = takes.get(i);

@@ -2,12 +2,18 @@ package tuttarco.report;
 
 import java.io.IOException;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** How all CSV files are written: commas, line feeds, UTF-8, a decimal point, a heading line. */
 final class CsvText {
-    private static final String FORMULA_STARTS = "=+-@\t";
+    /**
+     * Where a spreadsheet would begin to reckon: before what OWASP (CSV Injection) names, their wide forms included, blanks
+     * before it not counted; at the beginning, or after what other spreadsheets part cells by.
+     */
+    private static final Pattern FORMULA =
+            Pattern.compile("(?:^|(?<=[;\\t\\r\\n]))(?=[\\s\\p{Z}]*[=+\\-@\\t\\r\\n\\uFF1D\\uFF0B\\uFF0D\\uFF20])");
 
     private CsvText() {}
 
@@ -20,9 +26,9 @@ final class CsvText {
                 .print(out);
     }
 
-    /** A label that a spreadsheet takes for text: one that begins like a formula gets an apostrophe before it. */
+    /** Somebody's words, or several joined by a semicolon, as text: what begins like a formula gets an apostrophe before it. */
     static String label(String label) {
-        return !label.isEmpty() && FORMULA_STARTS.indexOf(label.charAt(0)) >= 0 ? "'" + label : label;
+        return FORMULA.matcher(label).replaceAll("'");
     }
 
     /** Seconds to a tenth of a millisecond. */

@@ -1,8 +1,11 @@
 package tuttarco.report;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.DoubleConsumer;
+import tuttarco.faces.Faces;
 import tuttarco.files.FolderContents;
 import tuttarco.files.OutputException;
 import tuttarco.files.OwnFiles;
@@ -15,49 +18,61 @@ public final class Outputs {
 
     private Outputs() {}
 
-    /** What {@code analyse} writes, in this order: the results note the files of all others. */
-    public static List<Output> all() {
-        List<Output> all = new ArrayList<>(page());
-        all.addAll(data());
-        return List.copyOf(all);
-    }
+    /** What there is to write, in the order in which it is written: the results note the files of all others. */
+    public enum Kind {
+        /** To be looked at: the page and its charts. */
+        REPORT,
+        /** A page for each player. */
+        SHEETS,
+        /** To be seen with the video: the spots, and the bars. */
+        CAPTIONS,
+        /** The take as a video with its signs; takes long. */
+        VIDEO,
+        /** To be worked with: tables, and the results in one file. */
+        DATA;
 
-    /** To be looked at: the page and its charts. */
-    public static List<Output> page() {
-        return List.of(new ReportPage(), new Charts());
-    }
-
-    /** To be worked with: tables, and the results in one file. */
-    public static List<Output> data() {
-        return List.of(
-                new StrokesCsv(),
-                new BowsCsv(),
-                new BeatsCsv(),
-                new DivergencesCsv(),
-                new LagsCsv(),
-                new MetricsCsv(),
-                new ResultsJson());
+        private List<Output> outputs(Faces faces, DoubleConsumer progress) {
+            return switch (this) {
+                case REPORT -> List.of(new ReportPage(faces), new Charts());
+                case SHEETS -> List.of(new PlayerSheets());
+                case CAPTIONS -> List.of(new Captions(), new Chapters());
+                case VIDEO -> List.of(new TakeVideo(faces, progress::accept));
+                case DATA ->
+                    List.of(
+                            new StrokesCsv(),
+                            new BowsCsv(),
+                            new BeatsCsv(),
+                            new DivergencesCsv(),
+                            new LagsCsv(),
+                            new MetricsCsv(),
+                            new ResultsJson());
+            };
+        }
     }
 
     /**
-     * Writes all outputs of a take. Files of an earlier run that are not written again are taken away, unless somebody changed
-     * them.
+     * Writes a take, and other files besides. Where the results are written, files that those of an earlier run noted and this
+     * one does not write again are taken away, unless somebody changed them; whatever else lies in the folder is left alone.
      *
+     * @param progress told what share of what takes long is done, the video, from 0 to 1
+     * @param others writes the other files, before the outputs
      * @throws OutputException if the folder can't be written
      * @throws InterruptedException if the thread was interrupted; then the folder is as it was before
      */
-    public static void write(AnalysedTake take, Path folder) throws OutputException, InterruptedException {
-        WholeFolder.write(folder, ResultsJson.filesNotedIn(folder), contents(take, all(), into -> {}));
-    }
-
-    /**
-     * Writes some of the outputs and other files besides. Whatever else lies in the folder is left alone.
-     *
-     * @param others writes the other files, before the outputs
-     */
-    public static void write(AnalysedTake take, List<Output> outputs, FolderContents others, Path folder)
+    public static void write(
+            AnalysedTake take,
+            Set<Kind> kinds,
+            Faces faces,
+            DoubleConsumer progress,
+            FolderContents others,
+            Path folder)
             throws OutputException, InterruptedException {
-        WholeFolder.write(folder, OwnFiles.NONE, contents(take, outputs, others));
+        OwnFiles earlier = kinds.contains(Kind.DATA) ? ResultsJson.filesNotedIn(folder) : OwnFiles.NONE;
+        List<Output> outputs = new TreeSet<>(kinds)
+                .stream()
+                        .flatMap(kind -> kind.outputs(faces, progress).stream())
+                        .toList();
+        WholeFolder.write(folder, earlier, contents(take, outputs, others));
     }
 
     private static FolderContents contents(AnalysedTake take, List<Output> outputs, FolderContents others) {

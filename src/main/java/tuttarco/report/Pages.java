@@ -2,8 +2,10 @@ package tuttarco.report;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
+import gg.jte.TemplateOutput;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
@@ -21,8 +23,27 @@ final class Pages {
 
     static void write(String template, Object model, Path file) throws IOException {
         TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, null, TEMPLATES);
-        StringOutput page = new StringOutput();
-        templates.render(template, model, page);
-        Files.writeString(file, BEFORE_UNIT.matcher(page.toString()).replaceAll(NO_BREAK));
+        try (Writer out = Files.newBufferedWriter(file)) {
+            templates.render(template, model, new Unbroken(out));
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    /** Writes piece by piece, so that a page is never held whole. */
+    private record Unbroken(Writer out) implements TemplateOutput {
+        @Override
+        public void writeContent(String piece) {
+            try {
+                out.write(BEFORE_UNIT.matcher(piece).replaceAll(NO_BREAK));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        @Override
+        public void writeContent(String text, int from, int to) {
+            writeContent(text.substring(from, to));
+        }
     }
 }

@@ -8,9 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import tuttarco.beats.Beat;
 import tuttarco.chart.BarRun;
+import tuttarco.chart.BowMotion;
 import tuttarco.chart.Chart;
 import tuttarco.chart.ChartFiles;
+import tuttarco.chart.SectionByBeat;
 import tuttarco.chart.Words;
 import tuttarco.compare.BeatReading;
 import tuttarco.compare.Comparison;
@@ -23,6 +26,12 @@ import tuttarco.take.Bowing;
 
 /** Finds the words for a take's page. */
 public final class ReportWords {
+    /** A piece of the widest chart this high, pixels, fits on A4 and on Letter with its words (measured in Chromium). */
+    private static final int PIECE_PX = 1300;
+
+    /** Seconds that all players together play up to which the page shows how each bow travelled: about 5 MB (measured on made takes). */
+    private static final double MOST_CURVES_S = 7200;
+
     private final AnalysedTake take;
     private final Comparison comparison;
     private final Against reference;
@@ -47,7 +56,9 @@ public final class ReportWords {
     public static List<String> inShort(AnalysedTake take) {
         ReportWords words = new ReportWords(take);
         ReportModel.Sureness sure = words.sureness();
-        List<String> sentences = new ArrayList<>(words.summary());
+        List<String> sentences = new ArrayList<>();
+        sentences.add(words.analysed());
+        sentences.addAll(words.summary());
         sentences.add("Of all " + sure.counted() + " of all players " + sure.sure() + " are read for sure, "
                 + sure.unsure() + " are unsure and " + sure.unseen() + " not seen"
                 + sure.byHand()
@@ -73,22 +84,60 @@ public final class ReportWords {
         return "No stretch apart from " + other + " was found.";
     }
 
-    ReportModel model() {
-        PageStyle style = PageStyle.make();
+    ReportModel model(MomentPictures pictures, Optional<String> video) {
+        TogetherWords together = new TogetherWords(take.together(), comparison);
         return new ReportModel(
-                new ReportModel.Head(take.take().title(), style.css(), style.policy(), free, other),
+                new ReportModel.Head(take.take().title(), PageStyle.moving(), free, other),
                 take.notes(),
+                analysed(),
                 summary(),
                 new ReportModel.Rehearse(
-                        free, judged() > 0, spots.inOrder(), free ? List.of() : spots.candidates(), unsaid()),
-                TakeCharts.ofSection(take).stream().map(ReportWords::figure).toList(),
-                take.evenness().map(EvennessWords::of).orElse(List.of()),
-                new TogetherWords(take.together(), comparison).together(),
+                        free,
+                        judged() > 0,
+                        spots.inOrder().stream()
+                                .map(s -> new ReportModel.SeenSpot(
+                                        s, pictures.at(s.moment().firstBeat())))
+                                .toList(),
+                        free ? List.of() : spots.candidates(),
+                        unsaid()),
+                TakeCharts.byBeat(take).stream().map(ReportWords::strip).toList(),
+                TakeCharts.bowing(take).map(ReportWords::figure),
+                new ReportModel.Bars(
+                        TakeCharts.byBar(take).map(ReportWords::figure).stream().toList(), together.byBar()),
                 late(),
                 sharing(),
+                findings(
+                        List.of(UnityWords.of(take.unity(), unit)),
+                        TakeCharts.asOne(take).stream().toList()),
+                together.together(),
+                take.evenness().map(EvennessWords::of).orElse(List.of()),
+                curvesShown()
+                        ? BowMotion.HELP
+                        : "So many play for so long that the curves of their bows are not on this page; they lie beside it in"
+                                + " the folder charts.",
                 comparison.players().stream().map(this::player).toList(),
+                moments(pictures),
+                video,
                 sureness(),
                 facts());
+    }
+
+    private List<ReportModel.Moment> moments(MomentPictures pictures) {
+        List<ReportModel.Moment> moments = new ArrayList<>();
+        for (BarRun bar : BarRun.of(comparison.beats())) {
+            Beat first = comparison.beats().beats().get(bar.firstIndex());
+            moments.add(new ReportModel.Moment(
+                    moments.size(),
+                    (first.inBar() ? "Bar " : "From the leader's stroke ") + bar.bar(),
+                    Words.clock(first.timeS()),
+                    pictures.at(bar.firstIndex())));
+        }
+        return moments;
+    }
+
+    private static ReportModel.Strip strip(SectionByBeat chart) {
+        return new ReportModel.Strip(
+                chart.key(), Words.plain(chart.title()), chart.help(), chart.strip(), chart.table());
     }
 
     /** Where everybody may change when he or she likes, nobody is late. */
@@ -113,21 +162,24 @@ public final class ReportWords {
                 TakeCharts.ofSharing(take));
     }
 
-    private static ReportModel.Findings findings(List<String> sentences, List<Chart> charts) {
+    private static ReportModel.Findings findings(List<String> sentences, List<? extends Chart> charts) {
         return new ReportModel.Findings(
                 sentences, charts.stream().map(ReportWords::figure).toList());
     }
 
-    private List<String> summary() {
+    /** Who played what, in a sentence. */
+    private String analysed() {
         String meant = free ? "meant to be bowed freely" : "meant to be bowed alike";
-        String who = Words.count(comparison.players().size(), "player") + " over " + length() + ", "
+        return Words.count(comparison.players().size(), "player") + " over " + length() + ", "
                 + Words.clock(take.endS()) + " of video, " + meant + ".";
+    }
+
+    /** Three sentences at most. */
+    private List<String> summary() {
         long judged = judged();
         if (judged == 0) {
             return List.of(
-                    who,
-                    nothingCompared(),
-                    "So this take shows neither that the section was together nor that it was not.");
+                    nothingCompared(), "So this take shows neither that the section was together nor that it was not.");
         }
         long with = count(verdicts(Verdict.WITH));
         String how = "Of " + Words.count(judged, unit) + " of all players that could be judged, " + with + " ("
@@ -135,7 +187,7 @@ public final class ReportWords {
         String where = spots.first()
                 .map(s -> (free ? "The largest stretch apart: " : "Rehearse first: ") + s + ".")
                 .orElse(noneApart());
-        return List.of(who, how, where, UnityWords.of(take.unity(), unit));
+        return List.of(how, where, UnityWords.of(take.unity(), unit));
     }
 
     /** What can't be told from this take, whatever was played. */
@@ -182,7 +234,11 @@ public final class ReportWords {
 
     static ReportModel.Figure figure(Chart chart) {
         return new ReportModel.Figure(
-                chart.key(), Words.plain(chart.title()), chart.help(), ChartFiles.svg(chart), chart.table());
+                chart.key(),
+                Words.plain(chart.title()),
+                chart.help(),
+                ChartFiles.pieces(chart, PIECE_PX),
+                chart.table());
     }
 
     private ReportModel.PlayerPart player(Player player) {
@@ -195,7 +251,11 @@ public final class ReportWords {
                 seat,
                 sentences(player, comparison.beatReadings().get(index)),
                 spots.of(player, reference),
-                TakeCharts.ofPlayer(take, player).map(ReportWords::figure));
+                curvesShown() ? TakeCharts.ofPlayer(take, player).map(ReportWords::figure) : Optional.empty());
+    }
+
+    private boolean curvesShown() {
+        return comparison.players().size() * take.endS() <= MOST_CURVES_S;
     }
 
     private List<String> sentences(Player player, List<BeatReading> readings) {

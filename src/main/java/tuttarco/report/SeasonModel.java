@@ -11,8 +11,7 @@ import tuttarco.chart.ChartTable;
  * @param takes the takes in order
  */
 public record SeasonModel(
-        String css,
-        String policy,
+        PageStyle style,
         List<String> notes,
         List<String> summary,
         List<String> candidates,

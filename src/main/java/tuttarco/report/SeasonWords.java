@@ -27,10 +27,8 @@ final class SeasonWords {
     }
 
     SeasonModel model(List<String> notes) {
-        PageStyle style = PageStyle.make();
         return new SeasonModel(
-                style.css(),
-                style.policy(),
+                PageStyle.still(),
                 notes,
                 summary(),
                 season.candidates().stream().map(this::candidate).toList(),

@@ -11,6 +11,7 @@ import tuttarco.beats.Beat;
 import tuttarco.beats.BeatMap;
 import tuttarco.beats.Run;
 import tuttarco.bow.BowDirection;
+import tuttarco.chart.BarRun;
 import tuttarco.chart.Spots;
 import tuttarco.chart.Words;
 import tuttarco.compare.BowingCandidate;
@@ -29,10 +30,12 @@ public final class SpotWords {
 
     private final Comparison comparison;
     private final BeatMap beats;
+    private final List<BarRun> bars;
 
     public SpotWords(Comparison comparison) {
         this.comparison = comparison;
         this.beats = comparison.beats();
+        this.bars = BarRun.of(beats);
     }
 
     /** The spots in the order to rehearse them. */
@@ -65,11 +68,17 @@ public final class SpotWords {
                 Words.clock(first.timeS()),
                 who(spot.players()),
                 String.join("; ", what),
-                sure(spot.confidence()));
+                sure(spot.confidence()),
+                new ReportModel.Span(bar(spot.firstIndex()), spot.firstIndex(), spot.lastIndex()));
+    }
+
+    /** The bar that holds a beat, counted from 0 in the order played. */
+    private int bar(int beat) {
+        return (int) bars.stream().filter(b -> b.lastIndex() < beat).count();
     }
 
     /** No reading is ever quite sure. */
-    private static String sure(double confidence) {
+    static String sure(double confidence) {
         return (confidence > MOST_SURE ? "over " + Words.percent(MOST_SURE) : Words.percent(confidence)) + " sure";
     }
 
@@ -112,7 +121,7 @@ public final class SpotWords {
                 + Words.count(followed.beatsLater(), Words.unit(beats)) + " later";
     }
 
-    private String back(Spot spot) {
+    String back(Spot spot) {
         Beat last = beats.beats().get(spot.lastIndex());
         Run run = beats.runOf(spot.lastIndex());
         boolean atEnd = run.lastIndex() == beats.beats().size() - 1;

@@ -37,8 +37,15 @@ final class TakeCharts {
     }
 
     static List<Chart> ofSection(AnalysedTake take) {
+        return Stream.of(byBeat(take).stream(), bowing(take).stream(), byBar(take).stream(), asOne(take).stream())
+                .<Chart>flatMap(charts -> charts)
+                .toList();
+    }
+
+    /** Beside the marking, and beside the leader. */
+    static List<SectionByBeat> byBeat(AnalysedTake take) {
         Comparison comparison = take.comparison();
-        List<Chart> charts = new ArrayList<>();
+        List<SectionByBeat> charts = new ArrayList<>();
         if (take.part().isPresent()) {
             charts.add(
                     new SectionByBeat(comparison, Against.MARKING, take.take().bowing()));
@@ -46,14 +53,25 @@ final class TakeCharts {
         if (take.take().leader().isPresent() || take.part().isEmpty()) {
             charts.add(new SectionByBeat(comparison, Against.LEADER, take.take().bowing()));
         }
-        take.part().map(BowingStrip::new).ifPresent(charts::add);
-        if (comparison.marked()) {
-            charts.add(new AgreementByBar(comparison.bars(), comparison.beats()));
-        }
-        if (take.unity() instanceof Unity.Told told) {
-            charts.add(new UnityDial(told));
-        }
         return List.copyOf(charts);
+    }
+
+    /** What is marked, if a part was given. */
+    static Optional<BowingStrip> bowing(AnalysedTake take) {
+        return take.part().map(BowingStrip::new);
+    }
+
+    /** How much of each bar was bowed as marked; empty where nothing is marked. */
+    static Optional<AgreementByBar> byBar(AnalysedTake take) {
+        Comparison comparison = take.comparison();
+        return comparison.marked()
+                ? Optional.of(new AgreementByBar(comparison.bars(), comparison.beats()))
+                : Optional.empty();
+    }
+
+    /** Whether the section bowed as one, where that can be told. */
+    static Optional<UnityDial> asOne(AnalysedTake take) {
+        return take.unity() instanceof Unity.Told told ? Optional.of(new UnityDial(told)) : Optional.empty();
     }
 
     /** None where there is nobody whose changes could be compared, or everybody may change at will. */

@@ -37,11 +37,10 @@ final class TakesWords {
     }
 
     TakesModel model() {
-        PageStyle style = PageStyle.make();
         ChangeWords words = new ChangeWords(whole);
         String title = whole.first().title() + " – " + whole.second().title();
         return new TakesModel(
-                new ReportModel.Head(title, style.css(), style.policy(), false, ""),
+                new ReportModel.Head(title, PageStyle.still(), false, ""),
                 takes.notes(),
                 summary(words),
                 words.changes(),

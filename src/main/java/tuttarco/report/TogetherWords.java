@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import tuttarco.chart.ChartTable;
@@ -40,15 +41,32 @@ final class TogetherWords {
 
     ReportModel.Together together() {
         return new ReportModel.Together(
+                measured(),
                 sentences(),
-                Stream.of(
-                                table("Desks and groups", "Who", TogetherWords::group),
-                                table("Bar by bar", "Bar", Scope.InBar.class::isInstance))
-                        .filter(t -> !t.rows().isEmpty())
-                        .toList(),
+                Optional.of(table("Desks and groups, with 95 % intervals in brackets", "Who", TogetherWords::group))
+                        .filter(t -> !t.rows().isEmpty()),
                 Arrays.stream(Metric.values())
                         .map(m -> new ReportModel.Fact(m.title(), m.help() + " (" + m.reference() + ")"))
                         .toList());
+    }
+
+    /** What is measured bar by bar; nothing where nothing could be. */
+    List<ChartTable> byBar() {
+        return Stream.of(table(
+                        "What is measured bar by bar, with 95 % intervals in brackets",
+                        "Bar", Scope.InBar.class::isInstance))
+                .filter(t -> !t.rows().isEmpty())
+                .toList();
+    }
+
+    private List<ReportModel.Measured> measured() {
+        return comparison.players().size() < 2
+                ? List.of()
+                : OF_SECTION.stream()
+                        .flatMap(metric -> together.ofTake(metric).stream())
+                        .filter(measure -> measure.metric() != Metric.KAPPA || !allReadOfAll(measure))
+                        .map(TogetherWords::measured)
+                        .toList();
     }
 
     private List<String> sentences() {
@@ -56,12 +74,7 @@ final class TogetherWords {
             return List.of("One player alone is neither together nor apart.");
         }
         List<String> sentences = new ArrayList<>();
-        OF_SECTION.stream()
-                .flatMap(metric -> together.ofTake(metric).stream())
-                .filter(measure -> measure.metric() != Metric.KAPPA || !allReadOfAll(measure))
-                .map(TogetherWords::sentence)
-                .forEach(sentences::add);
-        if (sentences.isEmpty()) {
+        if (measured().isEmpty()) {
             sentences.add("Nothing can be said: no two players could be read on the same beat.");
         } else if (together.ofTake(Metric.ALPHA).isEmpty()) {
             sentences.add("Agreement beyond chance can't be given: too few players were read on the same beats, or all "
@@ -78,12 +91,22 @@ final class TogetherWords {
                 .isPresent();
     }
 
-    private static String sentence(Measure measure) {
-        return measure.metric().title() + ": " + figure(measure) + ", of "
-                + Words.count(
-                        measure.count(),
-                        measure.metric().counted(),
-                        plural(measure.metric().counted())) + ".";
+    private static ReportModel.Measured measured(Measure measure) {
+        Metric metric = measure.metric();
+        return new ReportModel.Measured(
+                metric.title(),
+                value(measure) + ", of " + Words.count(measure.count(), metric.counted(), plural(metric.counted())),
+                metric.help());
+    }
+
+    private static String value(Measure measure) {
+        return measure.value()
+                .map(v -> number(measure.metric().unit(), v)
+                        + measure.interval()
+                                .map(i -> " (95 % interval "
+                                        + interval(measure.metric().unit(), i) + ")")
+                                .orElse(""))
+                .orElse("not enough seen to say");
     }
 
     /** {@code judged beats}, {@code beats read of all}: the word before a participle takes the ending. */

@@ -3,12 +3,16 @@ package tuttarco.review;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tuttarco.analysis.HandOut;
 import tuttarco.analysis.MarkedPart;
 import tuttarco.analysis.Uncorrected;
+import tuttarco.corrections.CorrectionLog;
+import tuttarco.faces.Faces;
 import tuttarco.files.InputBytes;
 import tuttarco.files.Plain;
 import tuttarco.report.Outputs;
+import tuttarco.seats.Names;
 import tuttarco.seats.Player;
 
 /** Hands out what was read of the session's take. It belongs to the window's thread. */
@@ -17,18 +21,25 @@ public final class HandingOut {
     public sealed interface State {
         record Ready() implements State {}
 
-        record Going() implements State {}
+        /** @param share of the video that is done, 0 to 1; 0 while none is drawn */
+        record Going(double share) implements State {}
 
         /** @param page the report's page, if it was written */
         record Done(Path folder, Optional<Path> page) implements State {}
 
         record Failed(String sentence) implements State {}
+
+        record Stopped() implements State {}
     }
+
+    /** A share of the work that is told anew. */
+    private static final double WORTH_TELLING = 0.01;
 
     private final Session session;
     private final HandOut handOut;
     private final Listeners onState = new Listeners();
     private State state = new State.Ready();
+    private Background.Going going = new Background.Going();
 
     public HandingOut(Session session, HandOut handOut) {
         this.session = session;
@@ -72,8 +83,9 @@ public final class HandingOut {
      *
      * @param folder as somebody typed or chose it; the others as {@link HandOut.Wanted} has them
      */
-    public void begin(String folder, boolean report, boolean data, List<String> marked, boolean every, boolean byDesk) {
-        HandOut.Wanted wanted = new HandOut.Wanted(report, data, marked, every, byDesk);
+    public void begin(
+            String folder, Set<Outputs.Kind> kinds, List<String> marked, boolean every, Names names, Faces faces) {
+        HandOut.Wanted wanted = new HandOut.Wanted(kinds, marked, every, names, faces);
         Optional<Uncorrected> read = session.uncorrected();
         if (state instanceof State.Going || read.isEmpty()) {
             return;
@@ -86,17 +98,57 @@ public final class HandingOut {
             become(new State.Failed("Choose a folder to write to."));
             return;
         }
-        become(new State.Going());
-        session.background()
+        become(new State.Going(0));
+        going = session.background()
                 .run(
                         () -> {
                             Path into = Path.of(folder.strip()).toAbsolutePath().normalize();
-                            handOut.write(read.get(), wanted, into);
+                            handOut.write(
+                                    read.get(),
+                                    CorrectionLog.of(read.get().take().file()),
+                                    wanted,
+                                    into,
+                                    this::reached);
                             return into;
                         },
                         into -> become(new State.Done(
-                                into, report ? Optional.of(into.resolve(Outputs.PAGE)) : Optional.empty())),
-                        sentence -> become(new State.Failed(sentence)));
+                                into,
+                                kinds.contains(Outputs.Kind.REPORT)
+                                        ? Optional.of(into.resolve(Outputs.PAGE))
+                                        : Optional.empty())),
+                        sentence -> become(new State.Failed(sentence)),
+                        this::ended);
+    }
+
+    /** From the work's own thread. */
+    private void reached(double share) {
+        session.background().tell(() -> {
+            if (state instanceof State.Going before && share - before.share() >= WORTH_TELLING) {
+                become(new State.Going(share));
+            }
+        });
+    }
+
+    /** Stops writing; the folder is then as it was before. */
+    public void stop() {
+        going.stop();
+    }
+
+    private void ended() {
+        if (state instanceof State.Going) {
+            become(new State.Stopped());
+        }
+    }
+
+    /** What is given away by what is written, in a sentence or two. */
+    public String privacy(Names names, Faces faces) {
+        return (names == Names.BY_DESK
+                        ? "Players are called by desk and place. "
+                        : "Names are written: whoever gets a file knows who did what. ")
+                + (faces == Faces.BLURRED
+                        ? "Faces are blurred where they are found: look at the pictures before you hand them out. "
+                        : "Faces are shown as filmed: ask everybody in the picture first, and of minors the parents. ")
+                + "The take's title and the names of its files stay as they are. Nothing leaves this computer by itself.";
     }
 
     /** How it stands, in a sentence; empty before anything was begun. */
@@ -110,6 +162,9 @@ public final class HandingOut {
                     .map(page ->
                             written + " The report is " + InputBytes.name(page) + " in it; a web browser shows it.")
                     .orElse(written);
+        }
+        if (state instanceof State.Stopped) {
+            return "Stopped; nothing was left half written.";
         }
         return state instanceof State.Failed failed ? failed.sentence() : "";
     }

@@ -3,6 +3,7 @@ package tuttarco.season;
 import java.util.List;
 import java.util.OptionalDouble;
 import tuttarco.compare.Verdict;
+import tuttarco.seats.AtDesk;
 import tuttarco.seats.Place;
 import tuttarco.strokes.StrokeKind;
 
@@ -24,7 +25,8 @@ public record PlayerOnRecord(
         List<Verdict> verdicts,
         List<Verdict> leaderVerdicts,
         List<LagOnRecord> lags,
-        OptionalDouble smallestMs) {
+        OptionalDouble smallestMs)
+        implements AtDesk {
     /**
      * How much later than the others' a change came, negative where earlier.
      *
@@ -41,5 +43,10 @@ public record PlayerOnRecord(
             throw new IllegalArgumentException("each beat has what was played and how it stands, not " + played.size()
                     + ", " + verdicts.size() + " and " + leaderVerdicts.size());
         }
+    }
+
+    /** The same player under another label. */
+    PlayerOnRecord called(String other) {
+        return new PlayerOnRecord(other, desk, place, leader, played, verdicts, leaderVerdicts, lags, smallestMs);
     }
 }

@@ -79,7 +79,8 @@ public record Season(
         return Trends.leastTakes(Math.max(1, rows));
     }
 
-    private static List<TakeOnRecord> inOrder(List<TakeOnRecord> logged) {
+    /** By their days. */
+    static List<TakeOnRecord> inOrder(List<TakeOnRecord> logged) {
         record Dated(TakeOnRecord take, LocalDate day) {}
         List<Dated> dated = new ArrayList<>();
         LocalDate day = LocalDate.MIN;

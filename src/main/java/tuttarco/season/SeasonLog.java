@@ -3,6 +3,7 @@ package tuttarco.season;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import tuttarco.files.InputException;
 import tuttarco.files.LineFile;
 import tuttarco.files.OutputException;
 import tuttarco.files.Plain;
+import tuttarco.seats.DeskLabels;
 
 /**
  * The takes of a season: {@code season.jsonl} in a folder of its own, one line a take, to which lines are only added. Of one
@@ -39,6 +41,17 @@ public record SeasonLog(List<TakeOnRecord> takes, List<String> notes) {
      */
     public static void append(Path folder, TakeOnRecord take) throws OutputException {
         LineFile.append(folder.resolve(NAME), TakeLine.of(take));
+    }
+
+    /** The same with all players called by where they sat last, so that nobody is named. */
+    public SeasonLog byDesk() {
+        List<TakeOnRecord> latestFirst = new ArrayList<>(Season.inOrder(takes));
+        Collections.reverse(latestFirst);
+        DeskLabels labels = new DeskLabels(
+                latestFirst.stream().flatMap(t -> t.players().stream()).toList());
+        List<String> told = new ArrayList<>(notes);
+        labels.note().ifPresent(told::add);
+        return new SeasonLog(takes.stream().map(t -> t.called(labels::of)).toList(), told);
     }
 
     /**

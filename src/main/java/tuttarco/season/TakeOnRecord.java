@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import tuttarco.beats.Beat;
@@ -78,6 +79,20 @@ public record TakeOnRecord(
                 beats(comparison),
                 players(comparison, together.timing()),
                 evenness.map(Evenness::bars).orElse(List.of()));
+    }
+
+    /** The same take with its players called otherwise. */
+    TakeOnRecord called(UnaryOperator<String> label) {
+        return new TakeOnRecord(
+                videoSha256,
+                title,
+                day,
+                bowing,
+                marked,
+                unity,
+                beats,
+                players.stream().map(p -> p.called(label.apply(p.label()))).toList(),
+                evenness);
     }
 
     private static List<BeatOnRecord> beats(Comparison comparison) {

@@ -18,7 +18,8 @@ public record Player(
         Instrument instrument,
         SeatBox seat,
         Optional<Facing> facing,
-        boolean leader) {
+        boolean leader)
+        implements AtDesk {
     public static final int LONGEST_LABEL = 200;
 
     public Player {
@@ -34,5 +35,10 @@ public record Player(
         if (desk < 1) {
             throw new IllegalArgumentException("desks are numbered from 1, not " + desk);
         }
+    }
+
+    /** The same player under another label. */
+    public Player called(String other) {
+        return new Player(other, desk, place, instrument, seat, facing, leader);
     }
 }

@@ -2,10 +2,13 @@ package tuttarco.window;
 
 import java.awt.CardLayout;
 import java.awt.Desktop;
+import java.util.Collection;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -18,15 +21,21 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import tuttarco.chart.Type;
 import tuttarco.chart.Words;
+import tuttarco.faces.Faces;
+import tuttarco.report.Outputs;
 import tuttarco.review.HandingOut;
 import tuttarco.review.HandingOut.State;
 import tuttarco.review.Session;
+import tuttarco.seats.Names;
 import tuttarco.seats.Player;
 
-/** Writes the report, the data and parts with somebody's bowing to a folder the leader chooses. */
+/** Writes what is handed out of the take to a folder the leader chooses. */
 final class HandOutStep implements Step {
     private static final String FIRST = "first";
     private static final String WORK = "work";
+
+    /** A constraint of the layout: here begins something else. */
+    private static final String BEGINS = "grow 0, gaptop 10";
 
     private final Session session;
     private final HandingOut handing;
@@ -34,24 +43,34 @@ final class HandOutStep implements Step {
     private final JPanel view = new JPanel(cards);
     private final FirstThis first;
     private final JTextField folder = new JTextField();
-    private final JCheckBox report = box("report", "The report: a page with its charts", true);
-    private final JCheckBox data = box("data", "The data: tables (CSV), and the results in one file (JSON)", false);
-    private final JCheckBox byDesk = box("by-desk", "Call players by desk and place, not by their names", true);
+    private final Map<Outputs.Kind, JCheckBox> kinds = new EnumMap<>(Map.of(
+            Outputs.Kind.REPORT, box("report", "The report: a page with its charts", true),
+            Outputs.Kind.SHEETS, box("sheets", "A sheet for each player, to read and to print", true),
+            Outputs.Kind.CAPTIONS,
+                    box("captions", "Captions and chapters: the spots and the bars, for any video player", true),
+            Outputs.Kind.VIDEO,
+                    box("video", "The video with the bow signs on the players; takes about as long as it plays", false),
+            Outputs.Kind.DATA, box("data", "The data: tables (CSV), and the results in one file (JSON)", false)));
+    private final JCheckBox names = box("names", "Call players by their names", false);
+    private final JCheckBox faces = box("faces", "Show faces", false);
+    private final Sentence privacy = new Sentence("hand-out-privacy");
     private final JCheckBox every =
             box("every", "With a sign on every stroke, not only where a reader needs one", false);
-    private final JPanel players = new JPanel(new MigLayout("insets 0, gap 8 2, wrap 3", "", ""));
+    private final JPanel players = new JPanel(new MigLayout("insets 0, gap 8 2, wrap 4", "", ""));
     private final Map<String, JCheckBox> marked = new LinkedHashMap<>();
     private final JLabel noPart =
             new JLabel("Bowing can only be written into a MusicXML part, and this take has none.");
-    private final JButton write = new JButton("Write");
+    private final JButton write = Labels.button("hand-out-write", "Write", 'W', this::begin);
+    private final JButton stop;
     private final JProgressBar going = new JProgressBar();
     private final Sentence outcome = new Sentence("hand-out-outcome");
-    private final JButton open = new JButton("Open the folder");
+    private final JButton open = Labels.button("hand-out-open", "Open the folder", 'O', this::open);
     private List<Player> offered = List.of();
 
     HandOutStep(Session session, HandingOut handing) {
         this.session = session;
         this.handing = handing;
+        stop = Labels.button("hand-out-stop", "Stop", 'T', handing::stop);
         first = new FirstThis(key(), session);
         view.setName(key());
         view.add(first, FIRST);
@@ -62,6 +81,18 @@ final class HandOutStep implements Step {
         refresh();
     }
 
+    private static JLabel strong(String words) {
+        JLabel label = new JLabel(words);
+        label.setFont(Labels.scaled(Type.strong()));
+        return label;
+    }
+
+    private static JPanel among(Collection<JCheckBox> boxes, String wrapped) {
+        JPanel panel = new JPanel(new MigLayout("insets 0, gap 16 2, " + wrapped, "", ""));
+        boxes.forEach(panel::add);
+        return panel;
+    }
+
     private static JCheckBox box(String name, String text, boolean ticked) {
         JCheckBox box = new JCheckBox(text, ticked);
         box.putClientProperty("html.disable", true);
@@ -70,61 +101,43 @@ final class HandOutStep implements Step {
     }
 
     private JComponent work() {
-        JPanel work = new Tall(new MigLayout(
-                "insets 24 32 24 32, fillx, wrap 1, hidemode 3",
-                "[grow, fill]",
-                "[]16[]4[]16[]4[][]16[]4[][][]16[][]16[][][]"));
-        JLabel heading = new JLabel("Hand out");
-        heading.setFont(Labels.scaled(Type.heading()));
-        work.add(heading);
-        JLabel where = new JLabel("To this folder");
-        where.setFont(Labels.scaled(Type.strong()));
+        JPanel work =
+                new Tall(new MigLayout("insets 24 32 16 32, fillx, wrap 1, hidemode 3, gapy 4", "[grow, fill]", ""));
+        work.add(Labels.heading("Hand out"));
+        JLabel where = strong("To this folder");
         where.setLabelFor(folder);
         where.setDisplayedMnemonic('F');
-        work.add(where);
+        work.add(where, BEGINS);
         folder.setName("hand-out-folder");
         folder.getAccessibleContext().setAccessibleName("Folder to write to");
-        JButton choose = new JButton("Choose...");
-        choose.setName("hand-out-choose");
-        choose.setMnemonic('C');
-        choose.addActionListener(e -> choose());
         JPanel place = new JPanel(new MigLayout("insets 0", "[200:640:640, fill][]", ""));
         place.add(folder);
-        place.add(choose);
+        place.add(Labels.button("hand-out-choose", "Choose...", 'C', this::choose));
         work.add(place);
-        JLabel what = new JLabel("What to write");
-        what.setFont(Labels.scaled(Type.strong()));
-        work.add(what);
-        work.add(report, "grow 0");
-        work.add(data, "grow 0");
-        JLabel whose = new JLabel("The part, with the bowing as played by");
-        whose.setFont(Labels.scaled(Type.strong()));
-        work.add(whose);
+        work.add(strong("What to write"), BEGINS);
+        work.add(among(kinds.values(), "wrap 1"));
+        work.add(strong("The part, with the bowing as played by"), BEGINS);
         JScrollPane all = new JScrollPane(players);
         all.setBorder(null);
         work.add(all, "wmin 0, hmax 160");
         work.add(every, "grow 0");
         noPart.setName("hand-out-no-part");
         work.add(noPart);
-        work.add(byDesk, "grow 0");
-        Sentence privacy = new Sentence("hand-out-privacy");
-        privacy.say(
-                "What is written holds no pictures of the players. The title of the take and the names of its files stay"
-                        + " as they are.");
+        work.add(strong("Who is known by it"), BEGINS);
+        work.add(among(List.of(names, faces), ""));
         work.add(privacy);
-        write.setName("hand-out-write");
-        write.setMnemonic('W');
-        write.addActionListener(e -> begin());
-        work.add(write, "grow 0");
+        names.addActionListener(e -> sayPrivacy());
+        faces.addActionListener(e -> sayPrivacy());
+        sayPrivacy();
         going.setName("hand-out-bar");
         going.getAccessibleContext().setAccessibleName("Writing");
-        going.setIndeterminate(true);
-        work.add(going, "h 12!, wmax 360");
+        JPanel writing = new JPanel(new MigLayout("insets 0, hidemode 3, gapx 8", "[][][][360:360]", ""));
+        writing.add(write);
+        writing.add(stop);
+        writing.add(open);
+        writing.add(going, "growx, h 12!");
+        work.add(writing, BEGINS);
         work.add(outcome);
-        open.setName("hand-out-open");
-        open.setMnemonic('O');
-        open.addActionListener(e -> open());
-        work.add(open, "grow 0");
         JScrollPane pane = new JScrollPane(work);
         pane.setBorder(null);
         return pane;
@@ -133,14 +146,30 @@ final class HandOutStep implements Step {
     private void begin() {
         handing.begin(
                 folder.getText(),
-                report.isSelected(),
-                data.isSelected(),
-                marked.entrySet().stream()
-                        .filter(e -> e.getValue().isSelected())
-                        .map(Map.Entry::getKey)
-                        .toList(),
+                Set.copyOf(ticked(kinds)),
+                ticked(marked),
                 every.isSelected(),
-                byDesk.isSelected());
+                shownNames(),
+                shownFaces());
+    }
+
+    private static <K> List<K> ticked(Map<K, JCheckBox> boxes) {
+        return boxes.entrySet().stream()
+                .filter(e -> e.getValue().isSelected())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private Names shownNames() {
+        return names.isSelected() ? Names.SHOWN : Names.BY_DESK;
+    }
+
+    private Faces shownFaces() {
+        return faces.isSelected() ? Faces.SHOWN : Faces.BLURRED;
+    }
+
+    private void sayPrivacy() {
+        privacy.say(handing.privacy(shownNames(), shownFaces()));
     }
 
     private void choose() {
@@ -165,7 +194,11 @@ final class HandOutStep implements Step {
         offer(handing.markable());
         State state = handing.state();
         write.setEnabled(!(state instanceof State.Going));
+        stop.setVisible(state instanceof State.Going);
+        double share = state instanceof State.Going drawing ? drawing.share() : 0;
         going.setVisible(state instanceof State.Going);
+        going.setIndeterminate(share == 0);
+        going.setValue((int) Math.round(100 * share));
         outcome.say(handing.spoken());
         open.setVisible(state instanceof State.Done && canOpen());
     }

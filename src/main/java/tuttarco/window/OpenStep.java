@@ -42,7 +42,8 @@ final class OpenStep implements Step {
 
     private static final String BEFORE_FILMING = """
             Ask everybody who will be in the picture. For players under age their parents or guardians must agree, and your \
-            venue's rules for safeguarding children and for data protection hold: ask there before you film.
+            venue's rules for safeguarding children and for data protection hold: ask there before you film. Tuttarco's page \
+            "Filming minors" says what to think of.
 
             Nothing leaves this machine. Videos, seats and readings stay in files on it; delete them when you no longer need \
             them.

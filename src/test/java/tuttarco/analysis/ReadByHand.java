@@ -78,7 +78,7 @@ public final class ReadByHand {
                 take,
                 Optional.empty(),
                 Optional.of(new BeatSource.Told(beatMap(beats, beatS), List.of())),
-                new SectionReading(clip, seconds, tracks, readings, bows, List.of()),
+                new SectionReading(clip, seconds, tracks, readings, bows, Optional.empty()),
                 new HeardLevel(Optional.empty(), Optional.empty()),
                 Map.of());
     }

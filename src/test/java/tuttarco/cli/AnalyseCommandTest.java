@@ -5,7 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,6 +22,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tuttarco.report.ResultsJson;
 import tuttarco.season.PlayerOnRecord;
 import tuttarco.season.SeasonLog;
 import tuttarco.season.TakeOnRecord;
@@ -30,6 +35,9 @@ class AnalyseCommandTest {
             "strokes.csv",
             "bows.csv",
             "beats.csv",
+            "captions.vtt",
+            "chapters.vtt",
+            "sheets",
             "divergences.csv",
             "lags.csv",
             "metrics.csv",
@@ -55,6 +63,17 @@ class AnalyseCommandTest {
         }
     }
 
+    private static void assertResultsAsTheSchemaSays(Path out) throws IOException {
+        try (InputStream schema = ResultsJson.class.getResourceAsStream("results.schema.json")) {
+            assertEquals(
+                    Set.of(),
+                    JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                            .getSchema(schema)
+                            .validate(new ObjectMapper()
+                                    .readTree(out.resolve("results.json").toFile())));
+        }
+    }
+
     private static void assertLine(String player, String direction, String line) {
         assertTrue(line.startsWith(player) && line.contains(direction), line);
     }
@@ -69,6 +88,7 @@ class AnalyseCommandTest {
         Shell shell = Shell.run("analyse", take, "--out", out);
         assertEquals(0, shell.code(), shell.err());
         assertEquals(PROMISED, names(out));
+        assertResultsAsTheSchemaSays(out);
         assertEquals(Set.of("out"), names(out.getParent()));
         assertFalse(names(out.resolve("charts")).isEmpty());
         assertEquals(STROKES, header(out.resolve("strokes.csv")));
@@ -93,11 +113,13 @@ class AnalyseCommandTest {
 
         Files.writeString(
                 given.resolve("quick.csv"), "bar,beat,time_s\n1,1,0\n1,2,0.4\n1,3,0.8\n2,1,1.2\n2,2,1.6\n2,3,2\n");
-        Path other =
-                Files.writeString(given.resolve("other.take.json"), TinyTake.JSON.replace("beats.csv", "quick.csv"));
+        Path other = Files.writeString(
+                given.resolve("other.take.json"),
+                TinyTake.JSON.replace("beats.csv", "quick.csv").replace("unified", "free"));
         Shell second = Shell.run("analyse", other, "--cache", cache, "--out", folder.resolve("second"));
         assertEquals(0, second.code(), second.err());
         assertTrue(second.err().contains("The arms were followed in an earlier run."), second.err());
+        assertResultsAsTheSchemaSays(folder.resolve("second"));
         assertEquals(
                 Files.readString(folder.resolve("first/strokes.csv")),
                 Files.readString(folder.resolve("second/strokes.csv")));
@@ -117,7 +139,7 @@ class AnalyseCommandTest {
         Shell shell = Shell.run("analyse", other, "--out", out);
         assertEquals(0, shell.code(), shell.err());
         List<String> beats = Files.readAllLines(out.resolve("beats.csv")).stream()
-                .filter(line -> line.startsWith("Jon"))
+                .filter(line -> line.startsWith("Desk 1 inside"))
                 .map(line -> line.split(",", -1))
                 .map(cells -> cells[1] + " " + cells[2] + " " + cells[4] + " " + cells[7])
                 .toList();
@@ -261,18 +283,19 @@ class AnalyseCommandTest {
         Shell shell = Shell.run("analyse", led, "--out", out);
         assertEquals(0, shell.code(), shell.err());
         assertEquals(PROMISED, names(out));
+        assertResultsAsTheSchemaSays(out);
         List<String> lines = Files.readAllLines(out.resolve("beats.csv"));
         assertEquals(1 + 2 * 6, lines.size(), lines.toString());
         for (int i = 1; i <= 6; i++) {
             String direction = i % 2 == 1 ? ",none,down," : ",none,up,";
-            assertLine("Jon,," + i + ",", direction, lines.get(6 + i));
+            assertLine("Desk 1 inside,," + i + ",", direction, lines.get(6 + i));
             assertTrue(lines.get(6 + i).endsWith(",rest,with"), lines.get(6 + i));
         }
         List<String> lags = Files.readAllLines(out.resolve("lags.csv"));
         assertEquals("player,bar,beat,time_s,lag_ms", lags.get(0));
         assertEquals(1 + 5, lags.size(), "both change five times, at the same moment");
         for (int i = 1; i <= 5; i++) {
-            assertTrue(lags.get(i).matches("Jon,," + (i + 1) + ",[0-9.]+,0"), lags.get(i));
+            assertTrue(lags.get(i).matches("Desk 1 inside,," + (i + 1) + ",[0-9.]+,0"), lags.get(i));
         }
         assertTrue(Files.readString(out.resolve("report.html")).contains("2 players over 6 strokes of the leader"));
         Path unled = Files.writeString(given.resolve("unled.take.json"), json.replace(", \"leader\": true", ""));

@@ -63,7 +63,7 @@ class CorrectedTakeTest {
 
     private Path analysed() {
         Path out = around.resolve("out" + runs++);
-        Shell shell = Shell.run("analyse", take, "--cache", cache, "--out", out);
+        Shell shell = Shell.run("analyse", take, "--show-names", "--cache", cache, "--out", out);
         assertEquals(0, shell.code(), shell.err());
         return out;
     }
@@ -209,7 +209,7 @@ class CorrectedTakeTest {
         Files.writeString(CorrectionLog.beside(take), "torn", StandardOpenOption.APPEND);
         String log = Files.readString(CorrectionLog.beside(take));
         Path out = around.resolve("stray");
-        Shell shell = Shell.run("analyse", take, "--cache", cache, "--out", out);
+        Shell shell = Shell.run("analyse", take, "--show-names", "--cache", cache, "--out", out);
         assertEquals(0, shell.code(), shell.err());
         assertTrue(shell.err().contains("the take has no such player"), shell.err());
         assertTrue(shell.err().contains("outside what could be read"), shell.err());

@@ -236,7 +236,7 @@ class HostileInputTest {
     }
 
     private Shell analyse() {
-        return Shell.run("analyse", folder.resolve(TAKE), "--out", folder.resolve("out"));
+        return Shell.run("analyse", folder.resolve(TAKE), "--show-names", "--out", folder.resolve("out"));
     }
 
     private Shell strokes(String player) {

@@ -57,7 +57,7 @@ class MarkCommandTest {
     }
 
     private Shell mark(String player, Path out, Object... more) {
-        Stream<Object> words = Stream.of("mark", take, "--player", player, "--no-cache", "--out", out);
+        Stream<Object> words = Stream.of("mark", take, "--player", player, "--show-names", "--no-cache", "--out", out);
         return Shell.run(Stream.concat(words, Stream.of(more)).toArray());
     }
 

@@ -57,7 +57,7 @@ class RehearsalTest {
     @Test
     void aBarIsJudgedAsOftenAsItWasPlayed() throws IOException {
         List<String> ida = lines("beats.csv").stream()
-                .filter(line -> line.startsWith("Ida"))
+                .filter(line -> line.startsWith("Desk 1 outside"))
                 .map(line -> line.split(",", -1))
                 .map(f -> f[1] + "." + f[2] + " " + f[3] + " " + f[4] + " " + f[7])
                 .toList();
@@ -85,10 +85,12 @@ class RehearsalTest {
     void aDivergenceTellsWhichPlayingItWas() throws IOException {
         List<String> divergences = lines("divergences.csv");
         assertEquals(2, divergences.size());
-        assertTrue(divergences.get(1).startsWith("1,1,2,3,Ida; Jon,marking,"), divergences.get(1));
+        assertTrue(divergences.get(1).startsWith("1,1,2,3,Desk 1 outside; Desk 1 inside,marking,"), divergences.get(1));
         assertTrue(divergences.get(1).endsWith(",8.5000,11.0000,turned,,,,"), divergences.get(1));
         String report = Files.readString(folder.resolve("out/report.html"));
-        assertTrue(report.contains("Ida and Jon turned in bars 1–2 (0:08.5)"), "the section chart's title");
+        assertTrue(
+                report.contains("Desk 1 outside and Desk 1 inside turned in bars 1–2 (0:08.5)"),
+                "the section chart's title");
         assertTrue(report.contains("from 0:06.5"), "the second run of the section chart");
         assertTrue(report.contains("not seen back before the end"));
     }

@@ -5,9 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tuttarco.season.SeasonFixture;
@@ -48,6 +52,36 @@ class SeasonCommandTest {
         assertTrue(shell.err().startsWith("season.jsonl: line 8 was cut off"), shell.err());
         assertTrue(Files.exists(out.resolve("season.html")));
         assertFalse(Files.exists(folder.resolve("season.html")));
+    }
+
+    /** The log is the leader's own and keeps what it holds. */
+    @Test
+    void playersAreCalledByTheirLabelsOnlyIfToldTo() throws Exception {
+        log();
+        Path log = folder.resolve("season.jsonl");
+        String named = Files.readString(log).replace("\"Desk ", "\"Quilla ");
+        Files.writeString(log, named);
+        Path out = folder.resolve("out");
+        assertEquals(0, Shell.run("season", folder, "--out", out).code());
+        assertEquals(Set.of(), saying("Quilla", out));
+        Set<String> pages = Set.of("season.html", "season.csv", "season-share.svg");
+        assertTrue(saying("Desk 3 inside", out).containsAll(pages));
+        assertEquals(
+                0, Shell.run("season", folder, "--out", out, "--show-names").code());
+        assertTrue(saying("Quilla 3 inside", out).containsAll(pages));
+        assertEquals(named, Files.readString(log));
+    }
+
+    private static Set<String> saying(String words, Path out) throws IOException {
+        try (Stream<Path> walk = Files.walk(out)) {
+            Set<String> saying = new TreeSet<>();
+            for (Path file : walk.filter(Files::isRegularFile).toList()) {
+                if (Files.readString(file, StandardCharsets.ISO_8859_1).contains(words)) {
+                    saying.add(file.getFileName().toString());
+                }
+            }
+            return saying;
+        }
     }
 
     @Test

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -14,20 +13,20 @@ class ChartsTest extends OutputContract {
         return new Charts();
     }
 
-    private List<String> names(AnalysedTake take) throws IOException {
+    private List<String> names(AnalysedTake take) throws Exception {
         output().write(take, folder);
         return files(folder).stream().map(p -> p.getFileName().toString()).toList();
     }
 
     @Test
-    void eachChartIsThereTwice() throws IOException {
+    void eachChartIsThereTwice() throws Exception {
         List<String> names = names(Fixtures.unified());
         assertEquals(2 * (8 + 8), names.size());
         assertEquals(List.of("agreement-by-bar.png", "agreement-by-bar.svg", "bow-01.png"), names.subList(0, 3));
     }
 
     @Test
-    void withoutAPartTheLeaderIsTheMeasure() throws IOException {
+    void withoutAPartTheLeaderIsTheMeasure() throws Exception {
         List<String> names = names(Fixtures.withoutPart());
         assertEquals(2 * (5 + 8), names.size());
         assertEquals("section-by-beat-leader.svg", names.get(25));
@@ -35,7 +34,7 @@ class ChartsTest extends OutputContract {
 
     /** Who may change and bow at will is not compared with the leader. */
     @Test
-    void ofAFreeTakeNoChartTellsWhoIsLate() throws IOException {
+    void ofAFreeTakeNoChartTellsWhoIsLate() throws Exception {
         List<String> names = names(Fixtures.free());
         assertTrue(names.contains("section-by-beat.svg"));
         assertFalse(names.contains("lag-by-player.svg"));

@@ -3,7 +3,6 @@ package tuttarco.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.util.List;
@@ -27,7 +26,7 @@ class CsvOutputsTest {
         }
 
         @Test
-        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+        void columnsAndFiguresAreThePublishedOnes() throws Exception {
             List<String> lines = written(Fixtures.unified()).lines().toList();
             assertEquals(1 + 8 * 50, lines.size());
             assertEquals("player,start_s,end_s,direction,confidence", lines.get(0));
@@ -37,7 +36,7 @@ class CsvOutputsTest {
         }
 
         @Test
-        void aStrokeEndsWhereTheNextBeginsAsPrinted() throws IOException {
+        void aStrokeEndsWhereTheNextBeginsAsPrinted() throws Exception {
             Reading reading = new Reading(
                     SectionFixture.clean(1, 4).players.get(0),
                     List.of(
@@ -53,7 +52,7 @@ class CsvOutputsTest {
         }
 
         @Test
-        void labelsThatLookLikeFormulasAreText() throws IOException {
+        void labelsThatLookLikeFormulasAreText() throws Exception {
             assertTrue(written(Fixtures.named("=1+1")).contains("\n'=1+1,0.0000"));
             assertTrue(written(Fixtures.named("A=1, \"b\"")).contains("\n\"A=1, \"\"b\"\"\",0.0000"));
         }
@@ -67,7 +66,7 @@ class CsvOutputsTest {
         }
 
         @Test
-        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+        void columnsAndFiguresAreThePublishedOnes() throws Exception {
             List<String> lines = written(Fixtures.unified()).lines().toList();
             assertEquals(
                     "player,start_s,start_se_s,end_s,end_se_s,direction,length_shoulder_widths,length_share,region,"
@@ -82,7 +81,7 @@ class CsvOutputsTest {
         }
 
         @Test
-        void whatIsNotKnownIsLeftEmpty() throws IOException {
+        void whatIsNotKnownIsLeftEmpty() throws Exception {
             Stroke stroke = new Stroke(0, 2, StrokeKind.UP, 0.9);
             Bow bow = new Bow(
                     stroke, new Edge.ClipEnd(), new Edge.Change(0.0125), new BowUse.Unknown(BowUse.Reason.UNCLEAR));
@@ -102,7 +101,7 @@ class CsvOutputsTest {
         }
 
         @Test
-        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+        void columnsAndFiguresAreThePublishedOnes() throws Exception {
             List<String> lines = written(Fixtures.unified()).lines().toList();
             assertEquals(1 + 8 * 48, lines.size());
             assertEquals("player,bar,beat,time_s,marked,played,confidence,verdict,leader_verdict", lines.get(0));
@@ -113,7 +112,7 @@ class CsvOutputsTest {
         }
 
         @Test
-        void withoutAPartNothingIsMarked() throws IOException {
+        void withoutAPartNothingIsMarked() throws Exception {
             List<String> lines = written(Fixtures.withoutPart()).lines().toList();
             assertEquals("Desk 1 outside,1,1,1.0000,none,down,0.970,rest,rest", lines.get(1));
         }
@@ -128,7 +127,7 @@ class CsvOutputsTest {
 
         /** Every player but the leader and one more has forty changes, five milliseconds later than the one before. */
         @Test
-        void hasOneLineAPairedChange() throws IOException {
+        void hasOneLineAPairedChange() throws Exception {
             AnalysedTake take = Fixtures.unified();
             output().write(take, folder);
             List<String> lines = Files.readAllLines(folder.resolve("lags.csv"));
@@ -147,7 +146,7 @@ class CsvOutputsTest {
 
         /** Of eight players 46 beats each, 16 are unseen, 4 unsure and 8 against. */
         @Test
-        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+        void columnsAndFiguresAreThePublishedOnes() throws Exception {
             List<String> lines = written(Fixtures.unified()).lines().toList();
             assertEquals("metric,scope,name,time_s,count,value,low,high,unit", lines.get(0));
             assertTrue(lines.get(1).startsWith("with-marking,take,,,348,0.977,0.9"), lines.get(1));
@@ -164,7 +163,7 @@ class CsvOutputsTest {
         }
 
         @Test
-        void columnsAndFiguresAreThePublishedOnes() throws IOException {
+        void columnsAndFiguresAreThePublishedOnes() throws Exception {
             assertEquals("""
                     first_bar,first_beat,last_bar,last_beat,players,against,confidence,first_time_s,last_time_s,standing,back_bar,back_beat,back_time_s,way_back
                     3,1,4,4,Desk 3 inside,marking,0.930,5.0000,8.5000,turned,5,1,9.0000,retake
@@ -173,7 +172,7 @@ class CsvOutputsTest {
         }
 
         @Test
-        void severalPlayersAreJoined() throws IOException {
+        void severalPlayersAreJoined() throws Exception {
             List<String> lines = written(Fixtures.free()).lines().toList();
             assertEquals(
                     "1,1,12,4,Desk 1 inside; Desk 2 inside; Desk 3 inside; Desk 4 inside,marking,0.930,1.0000,24.5000,turned,,,,",

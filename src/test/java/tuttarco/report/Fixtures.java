@@ -74,9 +74,19 @@ public final class Fixtures {
         return take(SectionFixture.named(label), true, Bowing.UNIFIED, label);
     }
 
-    /** Sixty players over two hundred beats. */
+    /** Sixty players over four hundred bars. */
     public static AnalysedTake large() {
-        return take(SectionFixture.clean(60, 200), true, Bowing.UNIFIED, "Sixty players");
+        return take(SectionFixture.clean(60, 1600), true, Bowing.UNIFIED, "Sixty players");
+    }
+
+    /** So many players that their rows are low. */
+    public static AnalysedTake manyPlayers() {
+        return take(SectionFixture.clean(22, 64), true, Bowing.UNIFIED, "Twenty-two players");
+    }
+
+    /** So long that a player's bow takes more than a sheet of paper. */
+    public static AnalysedTake overASheet() {
+        return take(SectionFixture.clean(2, 260), true, Bowing.UNIFIED, "Two players");
     }
 
     /** As measured, but the first player's up-bows are placed near the tip; see {@link BowUse.Placed}. */

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,7 +35,7 @@ abstract class OutputContract {
 
     @ParameterizedTest
     @MethodSource("takes")
-    void writesWhatItIsNamedAfterAndNothingElse(AnalysedTake take) throws IOException, InterruptedException {
+    void writesWhatItIsNamedAfterAndNothingElse(AnalysedTake take) throws Exception {
         output().write(take, folder);
         try (Stream<Path> written = Files.list(folder)) {
             assertEquals(
@@ -52,7 +51,7 @@ abstract class OutputContract {
 
     @ParameterizedTest
     @ValueSource(strings = {"de-DE", "ar-EG"})
-    void isTheSameInEveryLocale(String tag) throws IOException, InterruptedException {
+    void isTheSameInEveryLocale(String tag) throws Exception {
         Path here = Files.createDirectory(folder.resolve("here"));
         Path there = Files.createDirectory(folder.resolve("there"));
         output().write(Fixtures.unified(), here);
@@ -72,12 +71,12 @@ abstract class OutputContract {
         }
     }
 
-    String written(AnalysedTake take) throws IOException, InterruptedException {
+    String written(AnalysedTake take) throws Exception {
         output().write(take, folder);
         return Files.readString(folder.resolve(output().name()));
     }
 
-    static List<Path> files(Path folder) throws IOException {
+    static List<Path> files(Path folder) throws Exception {
         try (Stream<Path> all = Files.walk(folder)) {
             return all.filter(Files::isRegularFile).sorted().toList();
         }

@@ -10,7 +10,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
-import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -29,7 +28,7 @@ class ResultsJsonTest extends OutputContract {
         return new ResultsJson();
     }
 
-    private static JsonSchema schema() throws IOException {
+    private static JsonSchema schema() throws Exception {
         try (InputStream in = ResultsJson.class.getResourceAsStream("results.schema.json")) {
             return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
                     .getSchema(in);
@@ -38,12 +37,12 @@ class ResultsJsonTest extends OutputContract {
 
     @ParameterizedTest
     @MethodSource("takes")
-    void isAsItsSchemaSays(AnalysedTake take) throws IOException {
+    void isAsItsSchemaSays(AnalysedTake take) throws Exception {
         assertEquals(Set.of(), schema().validate(new ObjectMapper().readTree(written(take))));
     }
 
     @Test
-    void theSchemaRefusesWhatItDoesNotKnow() throws IOException {
+    void theSchemaRefusesWhatItDoesNotKnow() throws Exception {
         ObjectNode json = (ObjectNode) new ObjectMapper().readTree(written(Fixtures.unified()));
         assertFalse(schema().validate(json.deepCopy().put("more", 1)).isEmpty());
         assertFalse(schema().validate(json.deepCopy().put("bowing", "mixed")).isEmpty());
@@ -57,7 +56,7 @@ class ResultsJsonTest extends OutputContract {
     }
 
     @Test
-    void aFacingThatWasNotDeclaredIsAuto() throws IOException {
+    void aFacingThatWasNotDeclaredIsAuto() throws Exception {
         JsonNode declared =
                 new ObjectMapper().readTree(written(Fixtures.unified())).get("players");
         JsonNode seen =
@@ -71,7 +70,7 @@ class ResultsJsonTest extends OutputContract {
     }
 
     @Test
-    void notesTheFilesWrittenBeforeIt() throws IOException {
+    void notesTheFilesWrittenBeforeIt() throws Exception {
         Files.writeString(Files.createDirectory(folder.resolve("charts")).resolve("a.svg"), "abc");
         JsonNode json = new ObjectMapper().readTree(written(Fixtures.unified()));
         assertEquals(1, json.get("files").size());
@@ -96,13 +95,13 @@ class ResultsJsonTest extends OutputContract {
                 "{\"format\": \"urn:tuttarco:results:1\", \"files\": {\"a\": 1}}",
                 "{\"format\": \"urn:tuttarco:results:1\", \"files\": {\"a\": \"b\", \"c\""
             })
-    void aNoteThatIsNotOursNotesNothing(String json) throws IOException {
+    void aNoteThatIsNotOursNotesNothing(String json) throws Exception {
         Files.writeString(folder.resolve("results.json"), json);
         assertEquals(OwnFiles.NONE, ResultsJson.filesNotedIn(folder));
     }
 
     @Test
-    void whereNothingWasWrittenNothingIsNoted() throws IOException {
+    void whereNothingWasWrittenNothingIsNoted() throws Exception {
         assertEquals(OwnFiles.NONE, ResultsJson.filesNotedIn(folder));
         Files.createDirectory(folder.resolve("results.json"));
         assertEquals(OwnFiles.NONE, ResultsJson.filesNotedIn(folder));
@@ -110,7 +109,7 @@ class ResultsJsonTest extends OutputContract {
     }
 
     @Test
-    void holdsEverything() throws IOException {
+    void holdsEverything() throws Exception {
         JsonNode json = new ObjectMapper().readTree(written(Fixtures.unified()));
         assertEquals("urn:tuttarco:results:1", json.get("format").asText());
         assertEquals("ab".repeat(32), json.at("/sha256/video").asText());
@@ -127,7 +126,7 @@ class ResultsJsonTest extends OutputContract {
 
     /** What is meant to fall apart is not called late, and who may bow at will is not compared. */
     @Test
-    void ofAFreeTakeNothingIsClaimedOfLatenessOrBow() throws IOException {
+    void ofAFreeTakeNothingIsClaimedOfLatenessOrBow() throws Exception {
         JsonNode unified = new ObjectMapper().readTree(written(Fixtures.unified()));
         assertEquals(7, unified.get("timing").size());
         assertEquals(7, unified.get("bow_sharing").size());

@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
+import javax.swing.JButton;
 import javax.swing.text.JTextComponent;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 
 /** What is handed out, and where it can't be. */
@@ -57,6 +59,9 @@ class HandOutWindowTest extends ReadWindowTest {
                         "report.html",
                         "results.json",
                         "strokes.csv",
+                        "sheets/desk-1-inside.pdf",
+                        "captions.vtt",
+                        "chapters.vtt",
                         "charts/section-by-beat.svg",
                         "unified as bowed by Desk 1 outside.musicxml",
                         "unified as bowed by Desk 1 outside.marks.txt")),
@@ -70,12 +75,47 @@ class HandOutWindowTest extends ReadWindowTest {
         handOut();
         Path out = folder.resolve("report only");
         window().textBox("hand-out-folder").setText(out.toString());
+        window().checkBox("hand-out-captions").uncheck();
+        window().checkBox("hand-out-sheets").uncheck();
         write();
         untilSaid(s -> s.startsWith("Written to "));
         assertTrue(ReadSample.names(out).stream().allMatch(n -> n.equals("report.html") || n.startsWith("charts/")));
         window().checkBox("hand-out-report").uncheck();
         write();
         untilSaid(s -> s.startsWith("Nothing is chosen"));
+    }
+
+    /** Nobody is known by what is written unless that is ticked, and what is given away then is said. */
+    @Test
+    void whatIsGivenAwayIsSaid() throws Exception {
+        handOut();
+        assertTrue(privacy().startsWith("Players are called by desk and place. Faces are blurred"), privacy());
+        window().checkBox("hand-out-names").requireNotSelected().check();
+        assertTrue(privacy().startsWith("Names are written: "), privacy());
+        window().checkBox("hand-out-faces").requireNotSelected().check();
+        assertTrue(privacy().contains("Faces are shown as filmed: "), privacy());
+        pictures("hand-out-shown");
+    }
+
+    private String privacy() {
+        return window().textBox("hand-out-privacy").text();
+    }
+
+    /** What was stopped leaves the folder as it was, and can be begun again. */
+    @Test
+    void writingCanBeStopped() throws Exception {
+        handOut();
+        Path out = folder.resolve("stopped");
+        window().textBox("hand-out-folder").setText(out.toString());
+        JButton write = window().button("hand-out-write").target();
+        JButton stop = (JButton) robot().finder().findByName("hand-out-stop", false);
+        GuiActionRunner.execute(() -> {
+            write.doClick();
+            stop.doClick();
+        });
+        untilSaid(s -> s.equals("Stopped; nothing was left half written."));
+        assertFalse(Files.exists(out));
+        window().button("hand-out-write").requireEnabled();
     }
 
     @Test

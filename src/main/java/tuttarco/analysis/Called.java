@@ -1,55 +1,57 @@
 package tuttarco.analysis;
 
-import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import tuttarco.corrections.Correction;
 import tuttarco.corrections.CorrectionLog;
 import tuttarco.corrections.LogEntry;
-import tuttarco.files.Plain;
+import tuttarco.seats.DeskLabels;
+import tuttarco.seats.Names;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Bows;
 import tuttarco.strokes.Reading;
 import tuttarco.take.Take;
 import tuttarco.tracks.ArmTrack;
 
-/** Calls the players of a take by their desk and place, for those who need not know their names. */
-final class ByDesk {
-    /** Who no longer sits in the take, but was corrected. */
-    private static final String SOMEBODY = "Somebody";
+/** Calls the players of takes as they are called in what is handed out: in all that was read of a take, and said of it. */
+public final class Called {
+    private final UnaryOperator<String> label;
+    private final Optional<String> note;
 
-    private final Map<String, Player> called = new LinkedHashMap<>();
-
-    ByDesk(List<Player> players) {
-        Map<String, Integer> times = new LinkedHashMap<>();
-        for (Player player : players) {
-            String name = "Desk " + player.desk() + " " + player.place().word();
-            int before = times.merge(name, 1, Integer::sum) - 1;
-            called.put(
-                    player.label(),
-                    new Player(
-                            before == 0 ? name : name + " " + (before + 1),
-                            player.desk(),
-                            player.place(),
-                            player.instrument(),
-                            player.seat(),
-                            player.facing(),
-                            player.leader()));
+    /** @param takes in the order played; whoever sits in several is called alike in all */
+    public Called(Names names, List<Take> takes) {
+        if (names == Names.SHOWN) {
+            label = UnaryOperator.identity();
+            note = Optional.empty();
+        } else {
+            List<Take> latestFirst = new ArrayList<>(takes);
+            Collections.reverse(latestFirst);
+            DeskLabels labels = new DeskLabels(
+                    latestFirst.stream().flatMap(t -> t.players().stream()).toList());
+            label = labels::of;
+            note = labels.note();
         }
     }
 
     /** What a player is called, by the label in the take. */
-    String label(String label) {
-        return Optional.ofNullable(called.get(label)).map(Player::label).orElse(SOMEBODY);
+    public String label(String inTake) {
+        return label.apply(inTake);
+    }
+
+    /** What a reader must know of these names, a sentence; mostly nothing. */
+    public Optional<String> note() {
+        return note;
     }
 
     private Player player(Player player) {
-        return called.get(player.label());
+        return player.called(label(player.label()));
     }
 
-    Uncorrected of(Uncorrected read) {
+    /** What was read of a take. */
+    public Uncorrected read(Uncorrected read) {
         Take take = read.take();
         SectionReading section = read.section();
         return new Uncorrected(
@@ -79,16 +81,14 @@ final class ByDesk {
                         section.bows().stream()
                                 .map(b -> new Bows(player(b.player()), b.bows(), b.sharedErrorS()))
                                 .toList(),
-                        section.notes().stream().map(this::unnamed).toList()),
+                        section.trouble()),
                 read.heard(),
                 read.sha256());
     }
 
-    CorrectionLog of(CorrectionLog log) {
-        return new CorrectionLog(
-                log.entries().stream().map(this::entry).toList(),
-                log.notes().stream().map(this::unnamed).toList(),
-                log.sha256());
+    /** What was corrected in it. */
+    public CorrectionLog log(CorrectionLog log) {
+        return new CorrectionLog(log.entries().stream().map(this::entry).toList(), log.notes(), log.sha256());
     }
 
     private LogEntry entry(LogEntry entry) {
@@ -107,16 +107,5 @@ final class ByDesk {
         return correction instanceof Correction.Absent absent
                 ? new Correction.Absent(label(absent.player()), absent.fromS(), absent.toS())
                 : correction;
-    }
-
-    /** A sentence in which players are called so; longer labels first, for one may be the beginning of another. */
-    private String unnamed(String sentence) {
-        String said = sentence;
-        for (String label : called.keySet().stream()
-                .sorted(Comparator.comparingInt(String::length).reversed())
-                .toList()) {
-            said = said.replace(Plain.text(label), label(label));
-        }
-        return said;
     }
 }
