@@ -20,6 +20,9 @@ class FaceBlurTest {
     /** Six cells of ten pixels across. */
     private static final Shape FACE = new Ellipse2D.Double(30, 30, 60, 60);
 
+    /** Pixels at the rim may fall on either side of it. */
+    private static final Shape WELL_INSIDE = new Ellipse2D.Double(32, 32, 56, 56);
+
     private static BufferedImage noise(long seed) {
         BufferedImage picture = new BufferedImage(SIDE_PX, SIDE_PX, BufferedImage.TYPE_INT_RGB);
         Random random = new Random(seed);
@@ -47,12 +50,12 @@ class FaceBlurTest {
         int[] after = blurred(picture);
         int changed = 0;
         for (int i = 0; i < before.length; i++) {
-            boolean inside = FACE.contains(i % SIDE_PX, i / SIDE_PX, 1, 1);
+            boolean inside = WELL_INSIDE.contains(i % SIDE_PX, i / SIDE_PX);
             boolean outside = !FACE.intersects(i % SIDE_PX - 1, i / SIDE_PX - 1, 3, 3);
             changed += inside && before[i] != after[i] ? 1 : 0;
             assertFalse(outside && before[i] != after[i], "pixel " + i);
         }
-        assertTrue(changed > 2700, changed + " of about 2827 changed");
+        assertTrue(changed > 2400, changed + " of about 2463 changed");
     }
 
     /** Where in a cell a pixel lay is gone: no way leads back to it. */
@@ -73,7 +76,7 @@ class FaceBlurTest {
     private static int[] insides(int[] pixels) {
         int[] inside = new int[pixels.length];
         for (int i = 0; i < pixels.length; i++) {
-            inside[i] = FACE.contains(i % SIDE_PX, i / SIDE_PX, 1, 1) ? pixels[i] : 0;
+            inside[i] = WELL_INSIDE.contains(i % SIDE_PX, i / SIDE_PX) ? pixels[i] : 0;
         }
         return inside;
     }

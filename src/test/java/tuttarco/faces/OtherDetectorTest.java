@@ -70,8 +70,7 @@ class OtherDetectorTest {
     }
 
     private static List<Rectangle> faces(CascadeClassifier detector, BufferedImage picture) {
-        BufferedImage grey =
-                new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_BYTE_GRAY);
+        BufferedImage grey = new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_BYTE_GRAY);
         grey.createGraphics().drawImage(picture, 0, 0, null);
         byte[] luma = (byte[]) grey.getRaster().getDataElements(0, 0, grey.getWidth(), grey.getHeight(), null);
         List<Rectangle> faces = new ArrayList<>();

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.bytedeco.ffmpeg.global.avcodec;
 import org.bytedeco.javacv.FFmpegFrameGrabber;
@@ -141,7 +142,7 @@ class FilmTest {
                 Rectangle2D cell = PlayerSign.cell(FilmSigns.seat(shown.player(), size));
                 boolean signed = shown.cell().state() != Cell.State.EMPTY;
                 double orange = share(picture, cell, size, FilmTest::likeAgainst);
-                assertEquals(signed, share(picture, cell, size, c -> Math.abs(c.getGreen() - GREY) > 40) > 0.5);
+                assertEquals(signed, share(picture, cell, size, FilmTest::coloured) > 0.5);
                 assertEquals(shown.cell().state() == Cell.State.AGAINST, orange > 0.2, shown.toString());
                 with += shown.cell().state() == Cell.State.WITH ? 1 : 0;
                 against += shown.cell().state() == Cell.State.AGAINST ? 1 : 0;
@@ -152,6 +153,10 @@ class FilmTest {
         }
     }
 
+    private static boolean coloured(Color colour) {
+        return Math.abs(colour.getGreen() - GREY) > 40 || Math.abs(colour.getRed() - GREY) > 40;
+    }
+
     private static boolean likeAgainst(Color colour) {
         Color against = Palette.PAPER.against();
         return Math.abs(colour.getRed() - against.getRed()) < 40
@@ -159,8 +164,7 @@ class FilmTest {
                 && Math.abs(colour.getBlue() - against.getBlue()) < 60;
     }
 
-    private static double share(
-            BufferedImage picture, Rectangle2D cell, FilmSize size, java.util.function.Predicate<Color> like) {
+    private static double share(BufferedImage picture, Rectangle2D cell, FilmSize size, Predicate<Color> like) {
         int count = 0;
         int all = 0;
         for (double y = cell.getMinY(); y < cell.getMaxY(); y++) {
