@@ -1,5 +1,6 @@
 package tuttarco.faces;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import tuttarco.pose.FaceSpotter;
 import tuttarco.pose.Landmark;
@@ -10,8 +11,11 @@ record FaceDisc(double xPx, double yPx, double radiusPx) {
     /** Shoulder width over the trunk's length, for those who show their side: as the arms are measured (from memory). */
     private static final double SHOULDERS_PER_TRUNK = 0.55;
 
-    /** Of an adult's head, 23 cm high, the half over shoulders of 39 cm (from memory), and half as much again. */
-    private static final double RADIUS_PER_SHOULDERS = 0.45;
+    /** Of an adult's head, 23 cm high, the half over shoulders of 39 cm (from memory), and two thirds as much again. */
+    private static final double RADIUS_PER_SHOULDERS = 0.5;
+
+    /** How far above the middle of the face's points the head's is, radii: the points leave out forehead and hair (chosen). */
+    private static final double UP = 0.15;
 
     /** How far past the outermost of the face's points, as a share of its distance: forehead, chin and hair. */
     private static final double PAST_POINTS = 1.6;
@@ -24,8 +28,12 @@ record FaceDisc(double xPx, double yPx, double radiusPx) {
 
     static FaceDisc of(Pose pose) {
         List<Landmark> points = pose.face();
-        double x = points.stream().mapToDouble(Landmark::xPx).average().orElseThrow();
-        double y = points.stream().mapToDouble(Landmark::yPx).average().orElseThrow();
+        DoubleSummaryStatistics across =
+                points.stream().mapToDouble(Landmark::xPx).summaryStatistics();
+        DoubleSummaryStatistics down =
+                points.stream().mapToDouble(Landmark::yPx).summaryStatistics();
+        double x = (across.getMin() + across.getMax()) / 2;
+        double y = (down.getMin() + down.getMax()) / 2;
         double outermostPx = points.stream()
                 .mapToDouble(p -> Math.hypot(p.xPx() - x, p.yPx() - y))
                 .max()
@@ -34,7 +42,8 @@ record FaceDisc(double xPx, double yPx, double radiusPx) {
                 pose.shouldersXPx() - (pose.leftHip().xPx() + pose.rightHip().xPx()) / 2,
                 pose.shouldersYPx() - (pose.leftHip().yPx() + pose.rightHip().yPx()) / 2);
         double shouldersPx = Math.max(pose.shoulderWidthPx(), SHOULDERS_PER_TRUNK * trunkPx);
-        return new FaceDisc(x, y, Math.max(PAST_POINTS * outermostPx, RADIUS_PER_SHOULDERS * shouldersPx));
+        double radiusPx = Math.max(PAST_POINTS * outermostPx, RADIUS_PER_SHOULDERS * shouldersPx);
+        return new FaceDisc(x, y - UP * radiusPx, radiusPx);
     }
 
     /** A face of which only brows to chin are known. */

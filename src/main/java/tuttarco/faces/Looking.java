@@ -17,7 +17,7 @@ import tuttarco.video.Shot;
 /** Looks at the frames of a clip, one after another, for the faces of those who are in the picture. */
 final class Looking {
     /** After a cut people are looked for again after this, and then after twice as long each time, up to this; seconds (chosen). */
-    private static final double FIRST_AGAIN_S = 8;
+    private static final double FIRST_AGAIN_S = 10;
 
     private static final double LONGEST_S = FaceTrack.PERSON_HELD_S;
 
@@ -25,6 +25,9 @@ final class Looking {
     private static final double SPOTTED_EVERY_S = 2;
 
     private static final double SPOT_HELD_S = 3;
+
+    /** Chosen: rather too large than missed. */
+    private static final double MUCH_LARGER = 1.3;
 
     private final PoseNets nets;
     private final PeopleFinder finder;
@@ -131,8 +134,12 @@ final class Looking {
 
     /** Looks for faces that are nobody's yet. */
     private void spot(Frame frame) {
+        double largestPx = largestPx();
         for (FaceSpotter.Spotted face : spotter.in(frame)) {
             FaceDisc disc = FaceDisc.of(face);
+            if (disc.radiusPx() > largestPx) {
+                continue;
+            }
             boolean known = people().flatMap(p -> p.seen().stream())
                     .anyMatch(pose -> FaceDisc.of(pose).holds(disc));
             if (!known) {
@@ -145,6 +152,14 @@ final class Looking {
             }
         }
         spotS = frame.timeS() + SPOTTED_EVERY_S;
+    }
+
+    /** What is much larger than the largest head seen is none: who sits so near is found by the body. */
+    private double largestPx() {
+        return people().flatMap(p -> p.seen().stream())
+                .mapToDouble(pose -> MUCH_LARGER * FaceDisc.of(pose).radiusPx())
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private Spot newSpot(FaceDisc disc) {

@@ -1,0 +1,71 @@
+package tuttarco.faces;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.geom.Area;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import tuttarco.seats.SeatBox;
+
+/** What is blurred of a face of radius 10 px that is looked at each second. */
+class FaceTrackTest {
+    private static final SeatBox SEAT = new SeatBox(400, 100, 100, 100);
+
+    private static Area at(FaceTrack track, double timeS) {
+        Area area = new Area();
+        track.at(timeS).forEach(shape -> area.add(new Area(shape)));
+        return area;
+    }
+
+    private static FaceTrack seen(FaceTrack track, double timeS, double xPx) {
+        track.looked(timeS, Optional.of(new FaceDisc(xPx, 50, 10)));
+        return track;
+    }
+
+    private static FaceTrack person() {
+        return FaceTrack.ofPerson(Optional.empty());
+    }
+
+    @Test
+    void atALookItIsTheDiscAndBetweenTwoTheWholeWay() {
+        FaceTrack track = seen(seen(person(), 0, 100), 1, 200);
+        assertTrue(at(track, 0).contains(92, 50));
+        assertFalse(at(track, 0).contains(115, 50));
+        for (double xPx : List.of(92.0, 150.0, 208.0)) {
+            assertTrue(at(track, 0.5).contains(xPx, 50));
+            assertFalse(at(track, 0.5).contains(xPx, 62), "no wider than the face");
+        }
+    }
+
+    @Test
+    void throughAMissItIsHeldAndWidened() {
+        FaceTrack track = seen(person(), 0, 100);
+        track.looked(1, Optional.empty());
+        seen(track, 1.9, 120);
+        assertTrue(at(track, 1).contains(110, 50 + 14));
+        assertFalse(at(track, 1).contains(110, 50 + 16));
+    }
+
+    @Test
+    void whoCannotBeFollowedIsBlurredWidelyWhereHeOrSheSits() {
+        FaceTrack never = FaceTrack.ofPerson(Optional.of(SEAT));
+        assertTrue(at(never, 7).contains(390, 90, 120, 55), "the upper half of the seat, and about it");
+        assertFalse(at(never, 7).contains(450, 180));
+        FaceTrack lost = seen(FaceTrack.ofPerson(Optional.of(SEAT)), 0, 440);
+        lost.looked(10, Optional.empty());
+        assertTrue(at(lost, 10).contains(440, 50 + 14), "where last seen");
+        assertTrue(at(lost, 10).contains(390, 90, 120, 55), "and in the seat");
+    }
+
+    @Test
+    void othersAreHeldForAWhileBeforeAndAfter() {
+        FaceTrack track = seen(person(), 30, 100);
+        assertTrue(at(track, 11).contains(100, 50));
+        assertTrue(at(track, 49).contains(100, 50));
+        assertEquals(List.of(), track.at(9));
+        assertEquals(List.of(), track.at(51));
+    }
+}
