@@ -98,7 +98,7 @@ class OtherDetectorTest {
         assertEquals(0, found.again(), found.toString());
     }
 
-    /** What the detector sees twice here was looked at: a telephone, a sleeve and a shirt, no faces; see the method page. */
+    /** What it sees twice was a telephone, a sleeve, a shirt and a scroll in the four frames looked at; see the method page. */
     @Test
     void ofTheCellistAndTheListenersHardlyAnythingIsFoundAgain() throws Exception {
         Found found = found("cello-stage.mp4", new SeatBox(100, 70, 780, 650));
