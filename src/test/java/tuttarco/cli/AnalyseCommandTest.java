@@ -38,7 +38,6 @@ class AnalyseCommandTest {
             "beats.csv",
             "captions.vtt",
             "chapters.vtt",
-            "sheets",
             "divergences.csv",
             "lags.csv",
             "metrics.csv",

@@ -91,7 +91,7 @@ class RehearsalTest {
         assertTrue(
                 report.contains("Desk 1 outside and Desk 1 inside turned in bars 1–2 (0:08.5)"),
                 "the section chart's title");
-        assertTrue(report.contains("from 0:06.5"), "the second run of the section chart");
+        assertTrue(report.contains("<i> 0:06.5</i>"), "the second run of the section chart");
         assertTrue(report.contains("not seen back before the end"));
     }
 
