@@ -37,6 +37,10 @@ final class HandOutStep implements Step {
     /** A constraint of the layout: here begins something else. */
     private static final String BEGINS = "grow 0, gaptop 10";
 
+    /** What there is to write, in the order in which it is offered: the report first. */
+    private static final List<Outputs.Kind> OFFERED = List.of(
+            Outputs.Kind.REPORT, Outputs.Kind.SHEETS, Outputs.Kind.CAPTIONS, Outputs.Kind.VIDEO, Outputs.Kind.DATA);
+
     private final Session session;
     private final HandingOut handing;
     private final CardLayout cards = new CardLayout();
@@ -115,7 +119,7 @@ final class HandOutStep implements Step {
         place.add(Labels.button("hand-out-choose", "Choose...", 'C', this::choose));
         work.add(place);
         work.add(strong("What to write"), BEGINS);
-        work.add(among(kinds.values(), "wrap 1"));
+        work.add(among(OFFERED.stream().map(kinds::get).toList(), "wrap 1"));
         work.add(strong("The part, with the bowing as played by"), BEGINS);
         JScrollPane all = new JScrollPane(players);
         all.setBorder(null);
