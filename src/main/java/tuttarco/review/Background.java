@@ -13,6 +13,9 @@ import tuttarco.files.Plain;
 
 /** Work that would keep the window waiting: done on threads of its own, its outcome told on the window's. */
 public final class Background implements AutoCloseable {
+    /** So long closing waits for stopped work to tidy up; seconds (chosen: a frame of a large clip takes less). */
+    private static final long TIDYING_S = 2;
+
     private final Executor window;
     private final ExecutorService threads = Executors.newCachedThreadPool(work -> {
         Thread thread = new Thread(work, "tuttarco-work");
@@ -132,7 +135,10 @@ public final class Background implements AutoCloseable {
         return "Tuttarco itself went wrong (" + Plain.text(e.toString()) + "); please report it with what you did.";
     }
 
-    /** Stops whatever still goes on, but for what is done in order: that is waited for. */
+    /**
+     * Stops whatever still goes on, and gives it a little time to leave nothing half written. What is done in order is not
+     * stopped but waited for.
+     */
     @Override
     public void close() {
         threads.shutdownNow();
@@ -144,6 +150,11 @@ public final class Background implements AutoCloseable {
             } catch (InterruptedException e) {
                 interrupted = true;
             }
+        }
+        try {
+            threads.awaitTermination(TIDYING_S, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            interrupted = true;
         }
         if (interrupted) {
             Thread.currentThread().interrupt();

@@ -130,7 +130,12 @@ public final class BowTyping {
         text = now;
         unsaved = true;
         going.stop();
-        going = begin(PAUSE_MS);
+        Path file = sheet.orElseThrow().file();
+        long mine = version.incrementAndGet();
+        going = begin(() -> {
+            Thread.sleep(PAUSE_MS);
+            save(file, now, mine);
+        });
     }
 
     /** Saves at once what the pause has not saved yet; the window may be about to close. */
@@ -141,8 +146,9 @@ public final class BowTyping {
                 save(sheet.orElseThrow().file(), text, version.incrementAndGet());
             } catch (OutputException e) {
                 session.trouble(e.getMessage());
+                return;
             }
-            going = begin(0);
+            going = begin(() -> {});
         }
     }
 
@@ -153,17 +159,21 @@ public final class BowTyping {
         onChange.tell();
     }
 
-    private Background.Going begin(long pauseMs) {
+    /** What comes before the text is read. */
+    @FunctionalInterface
+    private interface Before {
+        void done() throws Exception;
+    }
+
+    private Background.Going begin(Before before) {
         Sheet open = sheet.orElseThrow();
         String now = text;
-        long mine = version.incrementAndGet();
         Instrument instrument = session.draft().orElseThrow().instrument();
         Optional<Part> under = open.use() == Use.OVER ? part.under() : Optional.empty();
         return session.background()
                 .run(
                         () -> {
-                            Thread.sleep(pauseMs);
-                            save(open.file(), now, mine);
+                            before.done();
                             return Music.typed(now, instrument, under);
                         },
                         read -> {

@@ -1,6 +1,7 @@
 package tuttarco.review;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -235,6 +236,18 @@ class MusicModelTest {
         typing.type("metre 3/4\n1: d");
         model.hidden();
         assertEquals("metre 3/4\n1: d", Files.readString(folder.resolve("take.bowing.txt")));
+    }
+
+    @Test
+    void whatWasSavedAtOnceIsReadButNotWrittenAgain() throws Exception {
+        BowTyping typing = model.typing();
+        typing.open(Use.PART);
+        until(() -> typing.sheet().isPresent());
+        typing.type(TWO_BARS);
+        model.hidden();
+        Files.delete(folder.resolve("take.bowing.txt"));
+        until(() -> part.part().isPresent());
+        assertFalse(Files.exists(folder.resolve("take.bowing.txt")));
     }
 
     @Test
