@@ -13,17 +13,10 @@ import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.bytedeco.ffmpeg.global.avcodec;
-import org.bytedeco.javacv.FFmpegFrameGrabber;
-import org.bytedeco.javacv.FFmpegFrameRecorder;
-import org.bytedeco.javacv.Java2DFrameConverter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tuttarco.chart.AtTime;
@@ -34,9 +27,11 @@ import tuttarco.faces.Faces;
 import tuttarco.report.AnalysedTake;
 import tuttarco.report.Fixtures;
 import tuttarco.video.ClipPictures;
-import tuttarco.video.ClipSound;
 import tuttarco.video.ClipWriter;
+import tuttarco.video.MadeClip;
+import tuttarco.video.NumberedClip;
 import tuttarco.video.SoundFormat;
+import tuttarco.video.TestClips;
 
 /** The film, decoded again, of a grey clip in which at one time all is white and a click is heard. */
 class FilmTest {
@@ -96,36 +91,22 @@ class FilmTest {
     @Test
     void everyPictureKeepsItsTimeAndTheSoundItsPicture() throws Exception {
         Path film = film(clip(), "film.mp4");
-        List<Double> timesS = new ArrayList<>();
+        List<Double> timesS = MadeClip.timesS(film);
+        assertEquals(PICTURES, timesS.size());
+        for (int i = 0; i < PICTURES; i++) {
+            assertEquals(timeS(i), timesS.get(i), 1e-4);
+        }
         double flashS = Double.NaN;
-        try (ClipPictures pictures = ClipPictures.open(film);
-                ClipSound sound = ClipSound.open(pictures.facts()).orElseThrow()) {
+        try (ClipPictures pictures = ClipPictures.open(film)) {
             do {
-                timesS.add(pictures.timeS());
-                if (grey(picture(pictures), 4, 4) > 200) {
+                if (grey(MadeClip.picture(pictures), 4, 4) > 200) {
                     assertTrue(Double.isNaN(flashS), "it flashes once");
                     flashS = pictures.timeS();
                 }
             } while (pictures.next());
-            assertEquals(PICTURES, timesS.size());
-            for (int i = 0; i < PICTURES; i++) {
-                assertEquals(timeS(i), timesS.get(i), 1e-4);
-            }
-            assertEquals(timeS(FLASH), flashS, 1e-4);
-            assertEquals(flashS, firstLoudS(sound, timeS(PICTURES)), IN_SYNC_S);
         }
-    }
-
-    private static double firstLoudS(ClipSound sound, double untilS) {
-        int samples = (int) (untilS * ClipSound.SAMPLES_PER_S);
-        float[] block = new float[samples * ClipSound.CHANNELS];
-        sound.read(block, 0, samples);
-        for (int i = 0; i < block.length; i++) {
-            if (Math.abs(block[i]) > 0.2) {
-                return (double) (i / ClipSound.CHANNELS) / ClipSound.SAMPLES_PER_S;
-            }
-        }
-        throw new AssertionError("the click is not heard");
+        assertEquals(timeS(FLASH), flashS, 1e-4);
+        assertEquals(flashS, MadeClip.firstLoudS(film, timeS(PICTURES)), IN_SYNC_S);
     }
 
     @Test
@@ -135,7 +116,7 @@ class FilmTest {
             FilmSize size = FilmSize.of(Fixtures.unified().clip());
             assertEquals(size.heightPx(), pictures.facts().heightPx());
             pictures.seek(5.25);
-            BufferedImage picture = picture(pictures);
+            BufferedImage picture = MadeClip.picture(pictures);
             int with = 0;
             int against = 0;
             for (AtTime.Shown shown : take.atTime().at(pictures.timeS())) {
@@ -180,43 +161,18 @@ class FilmTest {
 
     @Test
     void nothingOfTheSourceIsCarriedOverButPictureAndSound() throws Exception {
-        Path told = toldClip();
-        Path film = film(told, "film.mp4");
-        try (FFmpegFrameGrabber grabber = new FFmpegFrameGrabber(film.toFile())) {
-            grabber.start();
-            assertEquals("h264", grabber.getVideoCodecName());
-            assertEquals(
-                    Set.of("major_brand", "minor_version", "compatible_brands"),
-                    grabber.getMetadata().keySet());
-        }
+        Path film = film(toldClip(), "film.mp4");
+        MadeClip.assertTellsNothing(film);
         String bytes = new String(Files.readAllBytes(film), StandardCharsets.ISO_8859_1);
-        assertFalse(bytes.contains("+52.5") || bytes.contains("Camera 7") || bytes.contains("2026-"));
         assertTrue(bytes.indexOf("moov") < bytes.indexOf("mdat"), "it plays before it is loaded");
     }
 
     private Path toldClip() throws Exception {
-        Path file = folder.resolve("told.mp4");
-        try (FFmpegFrameRecorder recorder = new FFmpegFrameRecorder(file.toFile(), WIDTH_PX, HEIGHT_PX, 0);
-                Java2DFrameConverter converter = new Java2DFrameConverter()) {
-            recorder.setFormat("mp4");
-            recorder.setVideoCodec(avcodec.AV_CODEC_ID_MPEG4);
-            recorder.setFrameRate(5);
-            recorder.setMetadata(Map.of(
-                    "location", "+52.5170+013.3889/",
-                    "comment", "Camera 7",
-                    "creation_time", "2026-11-26T12:00:00Z"));
-            recorder.start();
-            for (int i = 0; i < 5; i++) {
-                recorder.record(converter.convert(plain(GREY)));
-            }
-            recorder.stop();
-        }
-        try (FFmpegFrameGrabber grabber = new FFmpegFrameGrabber(file.toFile())) {
-            grabber.start();
-            assertEquals("+52.5170+013.3889/", grabber.getMetadata("location"));
-            assertEquals("Camera 7", grabber.getMetadata("comment"));
-        }
-        return file;
+        Path plain = folder.resolve("plain.mp4");
+        TestClips.write(plain, NumberedClip.evenly(5, 5), timeS -> plain(GREY));
+        Path told = MadeClip.telling(plain, folder.resolve("told.mp4"));
+        Files.delete(plain);
+        return told;
     }
 
     @Test
@@ -234,13 +190,6 @@ class FilmTest {
         try (Stream<Path> left = Files.list(folder)) {
             assertEquals(List.of(clip), left.toList());
         }
-    }
-
-    private static BufferedImage picture(ClipPictures pictures) {
-        BufferedImage picture =
-                new BufferedImage(pictures.facts().widthPx(), pictures.facts().heightPx(), BufferedImage.TYPE_INT_RGB);
-        pictures.draw(picture);
-        return picture;
     }
 
     private static int grey(BufferedImage picture, int x, int y) {
