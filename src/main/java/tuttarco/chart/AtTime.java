@@ -9,6 +9,8 @@ import tuttarco.compare.Divergence.Against;
 import tuttarco.seats.Player;
 import tuttarco.strokes.Reading;
 import tuttarco.strokes.Stroke;
+import tuttarco.tracks.ArmTrack;
+import tuttarco.tracks.Hand;
 
 /**
  * What is shown of each player at any time: the way the bow goes then, and how the beat it falls in was judged. So the sign
@@ -20,20 +22,30 @@ public final class AtTime {
     private final List<Line> lines;
 
     /** One player: what was read, and one cell a beat. */
-    private record Line(Player player, Reading reading, List<Cell> cells) {}
+    private record Line(Player player, Reading reading, BowSide side, List<Cell> cells) {}
 
     /** One player at a time. */
-    public record Shown(Player player, Cell cell) {}
+    public record Shown(Player player, BowSide side, Cell cell) {}
 
     /**
      * @param reference what the section is compared with
      * @param readings of every player compared
+     * @param tracks what the readings were read from
      */
-    public AtTime(Comparison comparison, Against reference, List<Reading> readings) {
+    public AtTime(Comparison comparison, Against reference, List<Reading> readings, List<ArmTrack> tracks) {
         beats = comparison.beats();
         lines = CellRow.of(comparison, reference).stream()
-                .flatMap(row -> row.player().stream().map(p -> new Line(p, reading(readings, p), row.cells())))
+                .flatMap(row -> row.player().stream()
+                        .map(p -> new Line(p, reading(readings, p), side(tracks, p), row.cells())))
                 .toList();
+    }
+
+    private static BowSide side(List<ArmTrack> tracks, Player player) {
+        Optional<Hand> bowHand = tracks.stream()
+                .filter(t -> t.player().label().equals(player.label()))
+                .findFirst()
+                .flatMap(ArmTrack::bowHand);
+        return BowSide.of(bowHand, player.facing());
     }
 
     private static Reading reading(List<Reading> readings, Player player) {
@@ -53,7 +65,7 @@ public final class AtTime {
         Optional<Stroke> stroke = line.reading().at(timeS).map(s -> turning(line, s, beat, timeS));
         Optional<Cell> judged = beat.map(line.cells()::get);
         Cell cell = stroke.map(s -> cell(s, judged)).orElse(new Cell(Cell.State.UNSEEN, Optional.empty()));
-        return new Shown(line.player(), cell);
+        return new Shown(line.player(), line.side(), cell);
     }
 
     /** The stroke that is taken for the beat's: where a stroke from before the beat ends within the tolerance, the next. */

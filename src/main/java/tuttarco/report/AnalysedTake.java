@@ -54,7 +54,7 @@ public record AnalysedTake(
 
     /** What is shown of each player at any time. */
     public AtTime atTime() {
-        return new AtTime(comparison, reference(), readings);
+        return new AtTime(comparison, reference(), readings, tracks);
     }
 
     /** How a player's bow hand travelled, stretch by stretch; empty if nobody of this label was followed. */

@@ -35,6 +35,11 @@ public enum Facing {
         return azimuthDeg;
     }
 
+    /** Whether more of the back than of the chest is seen. */
+    public boolean away() {
+        return this == AWAY || this == AWAY_LEFT || this == AWAY_RIGHT;
+    }
+
     /** The facing in the picture flipped left to right, as front cameras show it. */
     public Facing mirrored() {
         return values()[(values().length - ordinal()) % values().length];

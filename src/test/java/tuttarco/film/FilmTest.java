@@ -120,7 +120,7 @@ class FilmTest {
             int with = 0;
             int against = 0;
             for (AtTime.Shown shown : take.atTime().at(pictures.timeS())) {
-                Rectangle2D cell = PlayerSign.cell(FilmSigns.seat(shown.player(), size));
+                Rectangle2D cell = PlayerSign.cell(FilmSigns.seat(shown.player(), size), shown.side());
                 boolean signed = shown.cell().state() != Cell.State.EMPTY;
                 double orange = share(picture, cell, size, FilmTest::likeAgainst);
                 assertEquals(signed, share(picture, cell, size, FilmTest::coloured) > 0.5);
