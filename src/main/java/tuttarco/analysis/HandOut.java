@@ -50,7 +50,7 @@ public final class HandOut {
      * Writes it.
      *
      * @param log what was corrected
-     * @param progress told what share of the video is done, from 0 to 1, where that is wanted
+     * @param progress told what share of what takes long is done, the pictures, from 0 to 1
      * @return the take as it was handed out
      * @throws InputException if the part can't be read, or the beats, as they are moved, don't fit it
      * @throws OutputException if the folder can't be written

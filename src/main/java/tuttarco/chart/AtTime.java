@@ -35,8 +35,8 @@ public final class AtTime {
     public AtTime(Comparison comparison, Against reference, List<Reading> readings, List<ArmTrack> tracks) {
         beats = comparison.beats();
         lines = CellRow.of(comparison, reference).stream()
-                .flatMap(row -> row.player().stream()
-                        .map(p -> new Line(p, reading(readings, p), side(tracks, p), row.cells())))
+                .flatMap(row ->
+                        row.player().stream().map(p -> new Line(p, reading(readings, p), side(tracks, p), row.cells())))
                 .toList();
     }
 

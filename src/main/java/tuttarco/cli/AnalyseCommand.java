@@ -94,10 +94,7 @@ final class AnalyseCommand implements Callable<Integer> {
     }
 
     private AnalysedTake handedOut(HandOut handOut, Uncorrected read, CorrectionLog log) throws Exception {
-        if (!video) {
-            return handOut.write(read, log, wanted(), out, share -> {});
-        }
-        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Drawing the video", "%")) {
+        try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Making pictures", "%")) {
             return handOut.write(read, log, wanted(), out, share -> progress.reached(100 * share, 100));
         }
     }

@@ -19,6 +19,11 @@ public sealed interface Looks {
         return new Listed(timesS.stream().mapToDouble(t -> t).sorted().toArray());
     }
 
+    /** Wherever one of some looks. */
+    static Looks any(List<Looks> some) {
+        return new Any(List.copyOf(some));
+    }
+
     /** See {@link #steady}. */
     record Steady() implements Looks {
         /** So many people are looked at a second: a pose costs 30 to 40 ms of one core. */
@@ -43,6 +48,14 @@ public sealed interface Looks {
             int at = Arrays.binarySearch(timesS, frameS);
             int next = at >= 0 ? at : -at - 1;
             return next < timesS.length && timesS[next] < frameS + frameLastsS;
+        }
+    }
+
+    /** See {@link #any}. */
+    record Any(List<Looks> some) implements Looks {
+        @Override
+        public boolean due(double frameS, double frameLastsS, OptionalDouble lastLookS, int people) {
+            return some.stream().anyMatch(looks -> looks.due(frameS, frameLastsS, lastLookS, people));
         }
     }
 }

@@ -5,7 +5,6 @@ import java.awt.image.DataBufferInt;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -13,13 +12,11 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.function.DoubleConsumer;
 import tuttarco.faces.FaceBlur;
-import tuttarco.faces.Faces;
 import tuttarco.faces.FacesInClip;
-import tuttarco.faces.Looks;
 import tuttarco.files.InputException;
 import tuttarco.files.OutputException;
-import tuttarco.seats.Player;
 import tuttarco.video.ClipFacts;
 import tuttarco.video.ClipPictures;
 import tuttarco.video.ClipSound;
@@ -43,20 +40,11 @@ public final class Film {
     private static final int AHEAD = 3;
 
     private final Path video;
-    private final List<Player> players;
     private final FilmSigns signs;
-    private final Faces faces;
+    private final FacesToBlur faces;
 
-    /** Told how far the work has come. */
-    @FunctionalInterface
-    public interface Progress {
-        /** @param share of the whole work, 0 to 1 */
-        void reached(double share);
-    }
-
-    public Film(Path video, List<Player> players, FilmSigns signs, Faces faces) {
+    public Film(Path video, FilmSigns signs, FacesToBlur faces) {
         this.video = video;
-        this.players = List.copyOf(players);
         this.signs = signs;
         this.faces = faces;
     }
@@ -64,29 +52,18 @@ public final class Film {
     /**
      * Writes the film, whole or not at all.
      *
+     * @param progress told how much of it is drawn
      * @throws InputException if the clip can't be read
      * @throws OutputException if the file can't be written
      * @throws InterruptedException if the thread was interrupted; then nothing is written
      */
     public void write(Path file, Progress progress) throws InputException, OutputException, InterruptedException {
-        double looking = faces == Faces.SHOWN ? 0 : 0.5;
+        Optional<FacesInClip> blurred = faces.found();
         try (ClipPictures pictures = ClipPictures.open(video)) {
             double lengthS = pictures.facts().durationS().orElse(Double.POSITIVE_INFINITY);
-            Optional<FacesInClip> blurred = faces == Faces.SHOWN
-                    ? Optional.empty()
-                    : Optional.of(FacesInClip.of(
-                            video,
-                            players,
-                            Looks.steady(),
-                            timeS -> progress.reached(looking * Math.min(1, timeS / lengthS))));
             Optional<ClipSound> sound = ClipSound.open(pictures.facts());
             try {
-                write(
-                        file,
-                        pictures,
-                        blurred,
-                        sound,
-                        timeS -> progress.reached(looking + (1 - looking) * Math.min(1, timeS / lengthS)));
+                write(file, pictures, blurred, sound, timeS -> progress.reached(Math.min(1, timeS / lengthS)));
             } finally {
                 sound.ifPresent(ClipSound::close);
             }
@@ -98,7 +75,7 @@ public final class Film {
             ClipPictures pictures,
             Optional<FacesInClip> blurred,
             Optional<ClipSound> sound,
-            FacesInClip.Progress progress)
+            DoubleConsumer progress)
             throws OutputException, InterruptedException {
         FilmSize size = FilmSize.of(pictures.facts());
         double perS = framesPerS(pictures.facts());
@@ -120,7 +97,7 @@ public final class Film {
                 copy(picture, image);
                 signs.draw(image, size, timeS);
                 packing.pack(image, timeS);
-                progress.reached(timeS);
+                progress.accept(timeS);
             } while (pictures.next());
             packing.end(pictures.timeS() + 1 / perS);
             writer.finish();

@@ -18,11 +18,8 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 import tuttarco.faces.FaceBlur;
-import tuttarco.faces.Faces;
 import tuttarco.faces.FacesInClip;
-import tuttarco.faces.Looks;
 import tuttarco.files.InputException;
-import tuttarco.seats.Player;
 import tuttarco.video.ClipPictures;
 
 /**
@@ -37,26 +34,19 @@ public final class Stills {
     private static final float QUALITY = 0.75f;
 
     private final Path video;
-    private final List<Player> players;
-    private final Faces faces;
+    private final FacesToBlur faces;
+    private final Progress progress;
 
-    private Stills(Path video, List<Player> players, Faces faces) {
+    /** @param progress told how many of them are taken */
+    public Stills(Path video, FacesToBlur faces, Progress progress) {
         this.video = video;
-        this.players = List.copyOf(players);
         this.faces = faces;
-    }
-
-    /**
-     * @param players where they sit; others in the picture are looked for
-     */
-    public static Stills of(Path video, List<Player> players, Faces faces) {
-        return new Stills(video, players, faces);
+        this.progress = progress;
     }
 
     /**
      * The pictures that are seen at the times, as JPEG, each as wide as asked or as the clip if that is narrower; empty where
-     * there is none. Only one of the pictures is held at a time. Where faces are blurred the clip is
-     * gone through once more before, to find them.
+     * there is none. Only one of the pictures is held at a time.
      *
      * @param timesS seconds from the clip's start, in any order
      * @throws InputException if the clip can't be read
@@ -68,15 +58,16 @@ public final class Stills {
                 .boxed()
                 .sorted(Comparator.comparingDouble(timesS::get))
                 .toList();
-        Optional<FacesInClip> blurred = faces == Faces.SHOWN
-                ? Optional.empty()
-                : Optional.of(FacesInClip.of(video, players, Looks.at(timesS), timeS -> {}));
+        Optional<FacesInClip> blurred = faces.found();
+        int taken = 0;
         try (ClipPictures pictures = ClipPictures.open(video)) {
             for (int i : order) {
                 if (Thread.interrupted()) {
                     throw new InterruptedException("taking stills was stopped");
                 }
                 jpegs.set(i, jpeg(pictures, timesS.get(i), widthPx, blurred));
+                taken++;
+                progress.reached((double) taken / order.size());
             }
         }
         return List.copyOf(jpegs);

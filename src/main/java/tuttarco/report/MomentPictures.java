@@ -41,20 +41,28 @@ final class MomentPictures {
      * @param aspect a picture's width over its height
      */
     static MomentPictures of(Comparison comparison, double aspect, Source source) throws InterruptedException {
-        List<Integer> beats = List.copyOf(Stream.concat(
-                        BarRun.of(comparison.beats()).stream().map(BarRun::firstIndex),
-                        RehearsalList.of(comparison).stream().map(Spot::firstIndex))
-                .collect(Collectors.toCollection(TreeSet::new)));
-        List<Double> timesS = beats.stream()
-                .map(b -> comparison.beats().beats().get(b).timeS())
-                .toList();
+        List<Integer> beats = beats(comparison);
         Map<Integer, ReportModel.Picture> byBeat = new LinkedHashMap<>();
-        List<Optional<byte[]>> jpegs = jpegs(source, timesS, widthPx(beats.size(), aspect));
+        List<Optional<byte[]>> jpegs = jpegs(source, timesS(comparison), widthPx(beats.size(), aspect));
         for (int i = 0; i < jpegs.size(); i++) {
             int beat = beats.get(i);
             jpegs.get(i).ifPresent(jpeg -> byBeat.put(beat, new ReportModel.Picture(jpeg)));
         }
         return new MomentPictures(byBeat);
+    }
+
+    private static List<Integer> beats(Comparison comparison) {
+        return List.copyOf(Stream.concat(
+                        BarRun.of(comparison.beats()).stream().map(BarRun::firstIndex),
+                        RehearsalList.of(comparison).stream().map(Spot::firstIndex))
+                .collect(Collectors.toCollection(TreeSet::new)));
+    }
+
+    /** When they are taken, seconds. */
+    static List<Double> timesS(Comparison comparison) {
+        return beats(comparison).stream()
+                .map(b -> comparison.beats().beats().get(b).timeS())
+                .toList();
     }
 
     private static int widthPx(int count, double aspect) {

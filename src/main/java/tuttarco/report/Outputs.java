@@ -1,15 +1,18 @@
 package tuttarco.report;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleConsumer;
 import tuttarco.faces.Faces;
+import tuttarco.faces.Looks;
 import tuttarco.files.FolderContents;
 import tuttarco.files.OutputException;
 import tuttarco.files.OwnFiles;
 import tuttarco.files.WholeFolder;
+import tuttarco.film.FacesToBlur;
 
 /** What is written of a take, and how: whole or not at all. */
 public final class Outputs {
@@ -31,12 +34,12 @@ public final class Outputs {
         /** To be worked with: tables, and the results in one file. */
         DATA;
 
-        private List<Output> outputs(Faces faces, DoubleConsumer progress) {
+        private List<Output> outputs(FacesToBlur faces, LongWork work) {
             return switch (this) {
-                case REPORT -> List.of(new ReportPage(faces), new Charts());
+                case REPORT -> List.of(new ReportPage(faces, work.of(LongWork.Part.STILLS)), new Charts());
                 case SHEETS -> List.of(new PlayerSheets());
                 case CAPTIONS -> List.of(new Captions(), new Chapters());
-                case VIDEO -> List.of(new TakeVideo(faces, progress::accept));
+                case VIDEO -> List.of(new TakeVideo(faces, work.of(LongWork.Part.VIDEO)));
                 case DATA ->
                     List.of(
                             new StrokesCsv(),
@@ -54,7 +57,7 @@ public final class Outputs {
      * Writes a take, and other files besides. Where the results are written, files that those of an earlier run noted and this
      * one does not write again are taken away, unless somebody changed them; whatever else lies in the folder is left alone.
      *
-     * @param progress told what share of what takes long is done, the video, from 0 to 1
+     * @param progress told what share of what takes long is done, the pictures, from 0 to 1
      * @param others writes the other files, before the outputs
      * @throws OutputException if the folder can't be written
      * @throws InterruptedException if the thread was interrupted; then the folder is as it was before
@@ -68,11 +71,25 @@ public final class Outputs {
             Path folder)
             throws OutputException, InterruptedException {
         OwnFiles earlier = kinds.contains(Kind.DATA) ? ResultsJson.filesNotedIn(folder) : OwnFiles.NONE;
+        LongWork work = LongWork.of(kinds, faces, progress);
+        FacesToBlur blurred = faces == Faces.SHOWN
+                ? FacesToBlur.none()
+                : FacesToBlur.in(take.clip(), take.take().players(), looks(take, kinds), work.of(LongWork.Part.FACES));
         List<Output> outputs = new TreeSet<>(kinds)
-                .stream()
-                        .flatMap(kind -> kind.outputs(faces, progress).stream())
-                        .toList();
+                .stream().flatMap(kind -> kind.outputs(blurred, work).stream()).toList();
         WholeFolder.write(folder, earlier, contents(take, outputs, others));
+    }
+
+    /** Where faces are looked for: at the stills, and all along where a video is drawn. */
+    private static Looks looks(AnalysedTake take, Set<Kind> kinds) {
+        List<Looks> looks = new ArrayList<>();
+        if (kinds.contains(Kind.VIDEO)) {
+            looks.add(Looks.steady());
+        }
+        if (kinds.contains(Kind.REPORT)) {
+            looks.add(Looks.at(MomentPictures.timesS(take.comparison())));
+        }
+        return Looks.any(looks);
     }
 
     private static FolderContents contents(AnalysedTake take, List<Output> outputs, FolderContents others) {

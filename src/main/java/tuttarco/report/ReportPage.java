@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import tuttarco.faces.Faces;
+import tuttarco.film.FacesToBlur;
+import tuttarco.film.Progress;
 import tuttarco.film.Stills;
-import tuttarco.take.Take;
 import tuttarco.video.ClipFacts;
 
 /**
@@ -15,10 +15,13 @@ import tuttarco.video.ClipFacts;
  * well.
  */
 public final class ReportPage implements Output {
-    private final Faces faces;
+    private final FacesToBlur faces;
+    private final Progress progress;
 
-    public ReportPage(Faces faces) {
+    /** @param progress told how many of the stills are taken */
+    public ReportPage(FacesToBlur faces, Progress progress) {
         this.faces = faces;
+        this.progress = progress;
     }
 
     @Override
@@ -28,8 +31,7 @@ public final class ReportPage implements Output {
 
     @Override
     public void write(AnalysedTake take, Path folder) throws IOException, InterruptedException {
-        Take filmed = take.take();
-        write(take, Stills.of(filmed.video(), filmed.players(), faces)::jpegs, folder.resolve(name()));
+        write(take, new Stills(take.take().video(), faces, progress)::jpegs, folder.resolve(name()));
     }
 
     static void write(AnalysedTake take, MomentPictures.Source stills, Path file)

@@ -6,11 +6,12 @@ import java.util.List;
 import tuttarco.beats.BeatMap;
 import tuttarco.compare.RehearsalList;
 import tuttarco.compare.Spot;
-import tuttarco.faces.Faces;
 import tuttarco.files.InputException;
 import tuttarco.files.OutputException;
+import tuttarco.film.FacesToBlur;
 import tuttarco.film.Film;
 import tuttarco.film.FilmSigns;
+import tuttarco.film.Progress;
 import tuttarco.film.ShownSpot;
 
 /** The take as a video: signs on the players, bar and beat, and the spots. */
@@ -18,14 +19,10 @@ public final class TakeVideo implements Output {
     /** Its file, beside the report. */
     public static final String FILE = "take-video.mp4";
 
-    private final Faces faces;
-    private final Film.Progress progress;
+    private final FacesToBlur faces;
+    private final Progress progress;
 
-    public TakeVideo(Faces faces) {
-        this(faces, share -> {});
-    }
-
-    public TakeVideo(Faces faces, Film.Progress progress) {
+    public TakeVideo(FacesToBlur faces, Progress progress) {
         this.faces = faces;
         this.progress = progress;
     }
@@ -38,7 +35,7 @@ public final class TakeVideo implements Output {
     @Override
     public void write(AnalysedTake take, Path folder) throws IOException, InterruptedException {
         FilmSigns signs = new FilmSigns(take.atTime(), take.comparison(), take.reference(), spots(take));
-        Film film = new Film(take.take().video(), take.take().players(), signs, faces);
+        Film film = new Film(take.take().video(), signs, faces);
         try {
             film.write(folder.resolve(FILE), progress);
         } catch (InputException | OutputException e) {

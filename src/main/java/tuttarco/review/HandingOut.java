@@ -21,7 +21,7 @@ public final class HandingOut {
     public sealed interface State {
         record Ready() implements State {}
 
-        /** @param share of the video that is done, 0 to 1; 0 while none is drawn */
+        /** @param share of the pictures that is done, 0 to 1; 0 while none is made */
         record Going(double share) implements State {}
 
         /** @param page the report's page, if it was written */

@@ -23,7 +23,6 @@ import tuttarco.chart.AtTime;
 import tuttarco.chart.Cell;
 import tuttarco.chart.Palette;
 import tuttarco.chart.PlayerSign;
-import tuttarco.faces.Faces;
 import tuttarco.report.AnalysedTake;
 import tuttarco.report.Fixtures;
 import tuttarco.video.ClipPictures;
@@ -84,7 +83,7 @@ class FilmTest {
     private Path film(Path clip, String name) throws Exception {
         Path file = folder.resolve(name);
         FilmSigns signs = new FilmSigns(take.atTime(), take.comparison(), take.reference(), List.of());
-        new Film(clip, take.take().players(), signs, Faces.SHOWN).write(file, share -> {});
+        new Film(clip, signs, FacesToBlur.none()).write(file, share -> {});
         return file;
     }
 

@@ -14,7 +14,6 @@ import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tuttarco.faces.Faces;
 import tuttarco.video.NumberedClip;
 
 /** Stills of a clip whose pictures bear numbers. */
@@ -25,7 +24,7 @@ class StillsTest {
     private Stills stills() throws Exception {
         Path clip =
                 NumberedClip.write(folder.resolve("numbered.mp4"), NumberedClip.evenly(100, 25), Optional.empty(), 0);
-        return Stills.of(clip, List.of(), Faces.SHOWN);
+        return new Stills(clip, FacesToBlur.none(), share -> {});
     }
 
     @Test

@@ -21,12 +21,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tuttarco.compare.Evenness;
-import tuttarco.faces.Faces;
+import tuttarco.film.FacesToBlur;
 
 class ReportPageTest extends OutputContract {
     @Override
     Output output() {
-        return new ReportPage(Faces.BLURRED);
+        return new ReportPage(FacesToBlur.none(), share -> {});
     }
 
     private Document page(AnalysedTake take) throws Exception {
