@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleConsumer;
+import tuttarco.chart.Words;
 import tuttarco.compare.CompareSettings;
 import tuttarco.corrections.CorrectionLog;
 import tuttarco.faces.Faces;
@@ -47,16 +48,39 @@ public final class HandOut {
     }
 
     /**
+     * What was handed out.
+     *
+     * @param take as its outputs show it
+     * @param leftFromBefore files in the folder that are called as ours are, and that this run neither wrote nor took away
+     */
+    public record Handed(AnalysedTake take, List<Path> leftFromBefore) {
+        public Handed {
+            leftFromBefore = List.copyOf(leftFromBefore);
+        }
+
+        /** What somebody must know before the folder is given away, in a sentence or two; empty if nothing. */
+        public Optional<String> warning() {
+            return leftFromBefore.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Words.count(leftFromBefore.size(), "file")
+                            + (leftFromBefore.size() == 1 ? " lies" : " lie")
+                            + " there from before and may name players or show faces: "
+                            + Words.labels(
+                                    leftFromBefore.stream().map(Path::toString).toList())
+                            + ". Look before you hand the folder out.");
+        }
+    }
+
+    /**
      * Writes it.
      *
      * @param log what was corrected
      * @param progress told what share of what takes long is done, the pictures, from 0 to 1
-     * @return the take as it was handed out
      * @throws InputException if the part can't be read, or the beats, as they are moved, don't fit it
      * @throws OutputException if the folder can't be written
      * @throws InterruptedException if the thread was interrupted; then the folder is as it was before
      */
-    public AnalysedTake write(Uncorrected read, CorrectionLog log, Wanted wanted, Path folder, DoubleConsumer progress)
+    public Handed write(Uncorrected read, CorrectionLog log, Wanted wanted, Path folder, DoubleConsumer progress)
             throws InputException, NothingSeenException, OutputException, InterruptedException {
         WholeFolder.requireNoFile(folder);
         Take take = read.take();
@@ -69,7 +93,8 @@ public final class HandOut {
             marked.put(fileName(take, who, marked), part.as(who));
         }
         requireNotItsOwn(take, folder, marked.keySet());
-        Outputs.write(
+        List<Path> before = HandedBefore.in(folder);
+        Set<Path> written = Outputs.write(
                 told,
                 wanted.kinds(),
                 wanted.faces(),
@@ -80,7 +105,11 @@ public final class HandOut {
                     }
                 },
                 folder);
-        return told;
+        return new Handed(
+                told,
+                before.stream()
+                        .filter(file -> !written.contains(file) && Files.exists(folder.resolve(file)))
+                        .toList());
     }
 
     /** As the part is called, with the player's label, as far as files may be called so. */
@@ -89,7 +118,7 @@ public final class HandOut {
         String name = part.getFileName().toString();
         String title = MarkedPart.title(part).orElse(name);
         String who = label.replaceAll("[^\\p{L}\\p{N} .-]", "_");
-        String first = title + " as bowed by " + who;
+        String first = title + HandedBefore.AS_BOWED_BY + who;
         String ending = name.substring(title.length());
         for (int count = 2; ; count++) {
             String candidate = count == 2 ? first + ending : first + " " + (count - 1) + ending;

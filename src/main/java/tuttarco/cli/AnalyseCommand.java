@@ -83,17 +83,18 @@ final class AnalyseCommand implements Callable<Integer> {
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Reading bow arms", "s")) {
             read = analysis.read(given, progress.ofReading());
         }
-        AnalysedTake handed = handedOut(new HandOut(analysis), read, log);
+        HandOut.Handed handed = handedOut(new HandOut(analysis), read, log);
         if (season.isPresent()) {
             AnalysedTake named = analysis.judged(read, log);
             SeasonLog.append(season.get(), named.onRecord(named.day(ZoneId.systemDefault())));
         }
-        handed.notes().forEach(note -> speaking.say(spec.commandLine().getErr(), note));
+        handed.take().notes().forEach(note -> speaking.say(spec.commandLine().getErr(), note));
+        handed.warning().ifPresent(warning -> speaking.say(spec.commandLine().getErr(), warning));
         speaking.say(spec.commandLine().getOut(), "The report lies at " + out.resolve("report.html"));
         return ExitCode.DONE.number();
     }
 
-    private AnalysedTake handedOut(HandOut handOut, Uncorrected read, CorrectionLog log) throws Exception {
+    private HandOut.Handed handedOut(HandOut handOut, Uncorrected read, CorrectionLog log) throws Exception {
         try (WorkProgress progress = speaking.progress(spec.commandLine().getErr(), "Making pictures", "%")) {
             return handOut.write(read, log, wanted(), out, share -> progress.reached(100 * share, 100));
         }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * Files that a run wrote into a folder, as it noted them. The note may have been edited since, and so may the files.
@@ -25,13 +24,9 @@ public record OwnFiles(Map<String, String> sha256) {
 
     /** All files in the folder and below. */
     public static OwnFiles in(Path folder) throws IOException {
-        List<Path> files;
-        try (Stream<Path> walk = Files.walk(folder)) {
-            files = walk.filter(Files::isRegularFile).toList();
-        }
         Map<String, String> sha256 = new TreeMap<>();
-        for (Path file : files) {
-            sha256.put(folder.relativize(file).toString().replace('\\', '/'), Sha256.read(file));
+        for (Path file : FilesBelow.of(folder)) {
+            sha256.put(file.toString().replace('\\', '/'), Sha256.read(folder.resolve(file)));
         }
         return new OwnFiles(sha256);
     }

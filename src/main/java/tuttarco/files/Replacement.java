@@ -9,7 +9,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.UUID;
-import java.util.stream.Stream;
 
 /**
  * Moves staged files into a folder that exists and leftovers of an earlier run out of it, all or none; what leaves the
@@ -32,13 +31,7 @@ final class Replacement {
     }
 
     static Replacement of(Path staged, Path target, OwnFiles earlier) throws IOException {
-        List<Path> files;
-        try (Stream<Path> walk = Files.walk(staged)) {
-            files = walk.filter(Files::isRegularFile)
-                    .map(staged::relativize)
-                    .sorted()
-                    .toList();
-        }
+        List<Path> files = FilesBelow.of(staged);
         List<Path> leftovers = earlier.unchangedIn(target).stream()
                 .filter(file -> !files.contains(file))
                 .toList();

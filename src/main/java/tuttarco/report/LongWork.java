@@ -22,6 +22,9 @@ final class LongWork {
         }
     }
 
+    /** Nothing takes long. */
+    static final LongWork NONE = new LongWork(Set.of(), share -> {});
+
     private final Set<Part> parts;
     private final DoubleConsumer progress;
 

@@ -2,12 +2,16 @@ package tuttarco.report;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleConsumer;
+import java.util.stream.Collectors;
 import tuttarco.faces.Faces;
 import tuttarco.faces.Looks;
+import tuttarco.files.FilesBelow;
 import tuttarco.files.FolderContents;
 import tuttarco.files.OutputException;
 import tuttarco.files.OwnFiles;
@@ -59,10 +63,11 @@ public final class Outputs {
      *
      * @param progress told what share of what takes long is done, the pictures, from 0 to 1
      * @param others writes the other files, before the outputs
+     * @return what was written, relative to the folder
      * @throws OutputException if the folder can't be written
      * @throws InterruptedException if the thread was interrupted; then the folder is as it was before
      */
-    public static void write(
+    public static Set<Path> write(
             AnalysedTake take,
             Set<Kind> kinds,
             Faces faces,
@@ -77,7 +82,20 @@ public final class Outputs {
                 : FacesToBlur.in(take.clip(), take.take().players(), looks(take, kinds), work.of(LongWork.Part.FACES));
         List<Output> outputs = new TreeSet<>(kinds)
                 .stream().flatMap(kind -> kind.outputs(blurred, work).stream()).toList();
-        WholeFolder.write(folder, earlier, contents(take, outputs, others));
+        Set<Path> written = new HashSet<>();
+        WholeFolder.write(folder, earlier, into -> {
+            contents(take, outputs, others).writeTo(into);
+            written.addAll(FilesBelow.of(into));
+        });
+        return written;
+    }
+
+    /** What the files and folders of all kinds are called. */
+    public static Set<String> names() {
+        return Arrays.stream(Kind.values())
+                .flatMap(kind -> kind.outputs(FacesToBlur.none(), LongWork.NONE).stream())
+                .map(Output::name)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** Where faces are looked for: at the stills, and all along where a video is drawn. */

@@ -24,8 +24,11 @@ public final class HandingOut {
         /** @param share of the pictures that is done, 0 to 1; 0 while none is made */
         record Going(double share) implements State {}
 
-        /** @param page the report's page, if it was written */
-        record Done(Path folder, Optional<Path> page) implements State {}
+        /**
+         * @param page the report's page, if it was written
+         * @param warning what to know before the folder is given away
+         */
+        record Done(Path folder, Optional<Path> page, Optional<String> warning) implements State {}
 
         record Failed(String sentence) implements State {}
 
@@ -103,19 +106,20 @@ public final class HandingOut {
                 .run(
                         () -> {
                             Path into = Path.of(folder.strip()).toAbsolutePath().normalize();
-                            handOut.write(
+                            HandOut.Handed handed = handOut.write(
                                     read.get(),
                                     CorrectionLog.of(read.get().take().file()),
                                     wanted,
                                     into,
                                     this::reached);
-                            return into;
+                            return new State.Done(
+                                    into,
+                                    kinds.contains(Outputs.Kind.REPORT)
+                                            ? Optional.of(into.resolve(Outputs.PAGE))
+                                            : Optional.empty(),
+                                    handed.warning());
                         },
-                        into -> become(new State.Done(
-                                into,
-                                kinds.contains(Outputs.Kind.REPORT)
-                                        ? Optional.of(into.resolve(Outputs.PAGE))
-                                        : Optional.empty())),
+                        this::become,
                         sentence -> become(new State.Failed(sentence)),
                         this::ended);
     }
@@ -158,10 +162,10 @@ public final class HandingOut {
         }
         if (state instanceof State.Done done) {
             String written = "Written to " + Plain.text(done.folder().toString()) + ".";
-            return done.page()
-                    .map(page ->
-                            written + " The report is " + InputBytes.name(page) + " in it; a web browser shows it.")
-                    .orElse(written);
+            String page = done.page()
+                    .map(file -> " The report is " + InputBytes.name(file) + " in it; a web browser shows it.")
+                    .orElse("");
+            return written + page + done.warning().map(warning -> " " + warning).orElse("");
         }
         if (state instanceof State.Stopped) {
             return "Stopped; nothing was left half written.";

@@ -229,7 +229,13 @@ class AnalyseCommandTest {
         Path alone = Files.writeString(
                 given.resolve("alone.take.json"),
                 TinyTake.JSON.replaceFirst("(?s),\\s*\\{\"label\": \"Jon\".*?}.*?}", ""));
-        assertEquals(0, Shell.run("analyse", alone, "--out", out).code());
+        Shell shell = Shell.run("analyse", alone, "--out", out);
+        assertEquals(0, shell.code(), shell.err());
+        assertTrue(
+                shell.err()
+                        .contains("2 files lie there from before and may name players or show faces: "
+                                + "charts/bow-02.svg and charts/bow-03.svg. "),
+                shell.err());
         assertEquals(PROMISED, names(out));
         assertTrue(names(charts).contains("bow-01.svg"));
         assertFalse(names(charts).contains("bow-02.png"));

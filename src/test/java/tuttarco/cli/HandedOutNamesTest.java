@@ -189,25 +189,23 @@ class HandedOutNamesTest {
         assertEquals(Set.of(".txt"), endingsNaming(out.getParent(), JON));
     }
 
+    private static HandOut.Handed handOut(Set<Outputs.Kind> kinds, Names names, Path out) throws Exception {
+        Analysis analysis = Analysis.standard("test", Optional.of(new Cache(cache)));
+        return new HandOut(analysis)
+                .write(
+                        analysis.read(TakeFile.read(take), (done, of) -> {}),
+                        CorrectionLog.of(take),
+                        new HandOut.Wanted(kinds, List.of(JON + " & Sons <b>"), true, names, Faces.BLURRED),
+                        out,
+                        share -> {});
+    }
+
     @Test
     void whatTheWindowHandsOutNamesNobodyUnlessToldTo() throws Exception {
-        Analysis analysis = Analysis.standard("test", Optional.of(new Cache(cache)));
-        var read = analysis.read(TakeFile.read(take), (done, of) -> {});
-        String jon = JON + " & Sons <b>";
         for (Names names : Names.values()) {
-            Path out = folder.resolve(names.name());
-            new HandOut(analysis)
-                    .write(
-                            read,
-                            CorrectionLog.of(take),
-                            new HandOut.Wanted(
-                                    EnumSet.complementOf(EnumSet.of(Outputs.Kind.VIDEO)),
-                                    List.of(jon),
-                                    true,
-                                    names,
-                                    Faces.BLURRED),
-                            out,
-                            share -> {});
+            HandOut.Handed handed =
+                    handOut(EnumSet.complementOf(EnumSet.of(Outputs.Kind.VIDEO)), names, folder.resolve(names.name()));
+            assertEquals(Optional.empty(), handed.warning());
         }
         assertNamesNobody(folder.resolve("BY_DESK"));
         assertTrue(Files.exists(folder.resolve("BY_DESK/part as bowed by Desk 1 inside.musicxml")));
@@ -216,5 +214,38 @@ class HandedOutNamesTest {
         assertEquals(
                 Set.of(".csv", ".html", ".json", ".musicxml", ".pdf", ".svg", ".txt", ".vtt"),
                 endingsNaming(shown, JON));
+    }
+
+    /** Without the results nothing notes what was written: what a run with names left is told, to the last file. */
+    @Test
+    void whatNamesSomebodyFromBeforeIsTold() throws Exception {
+        handOut(EnumSet.of(Outputs.Kind.SHEETS, Outputs.Kind.CAPTIONS), Names.SHOWN, folder);
+        Files.writeString(folder.resolve("notes.txt"), "mine");
+        HandOut.Handed handed = handOut(EnumSet.of(Outputs.Kind.SHEETS), Names.BY_DESK, folder);
+        Set<Path> naming = new TreeSet<>();
+        for (Path file : files(folder)) {
+            if (names(file, JON) || names(file, IDA)) {
+                naming.add(folder.relativize(file));
+            }
+        }
+        assertTrue(naming.contains(Path.of("sheets", "xander-sons-b.pdf")), naming.toString());
+        assertTrue(naming.contains(Path.of("captions.vtt")), naming.toString());
+        assertTrue(
+                handed.leftFromBefore().containsAll(naming), handed.leftFromBefore() + " tells not all of " + naming);
+        assertFalse(handed.leftFromBefore().contains(Path.of("notes.txt")));
+        for (Path told : handed.leftFromBefore()) {
+            Files.delete(folder.resolve(told));
+        }
+        assertNamesNobody(folder);
+    }
+
+    /** The results note what was written; with them it is taken away. */
+    @Test
+    void whatNamesSomebodyFromBeforeIsTakenAwayWithTheData() throws Exception {
+        Set<Outputs.Kind> kinds = EnumSet.of(Outputs.Kind.SHEETS, Outputs.Kind.DATA);
+        handOut(kinds, Names.SHOWN, folder);
+        HandOut.Handed handed = handOut(kinds, Names.BY_DESK, folder);
+        assertEquals(List.of(), handed.leftFromBefore());
+        assertNamesNobody(folder);
     }
 }

@@ -85,6 +85,25 @@ class HandOutWindowTest extends ReadWindowTest {
         untilSaid(s -> s.startsWith("Nothing is chosen"));
     }
 
+    /** A run with names may have left it. */
+    @Test
+    void whatLiesThereFromBeforeIsTold() throws Exception {
+        handOut();
+        Path out = Files.createDirectory(folder.resolve("handed before"));
+        Files.writeString(out.resolve("captions.vtt"), "WEBVTT");
+        Files.writeString(out.resolve("notes.txt"), "mine");
+        window().textBox("hand-out-folder").setText(out.toString());
+        for (String kind : List.of("report", "captions")) {
+            window().checkBox("hand-out-" + kind).uncheck();
+        }
+        write();
+        untilSaid(s -> s.startsWith("Written to "));
+        assertTrue(
+                outcome().contains(" 1 file lies there from before and may name players or show faces: captions.vtt. "),
+                outcome());
+        pictures("hand-out-left");
+    }
+
     /** Nobody is known by what is written unless that is ticked, and what is given away then is said. */
     @Test
     void whatIsGivenAwayIsSaid() throws Exception {
