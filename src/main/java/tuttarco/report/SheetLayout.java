@@ -93,8 +93,19 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
      * What is read out as one.
      *
      * @param text all of it, or what a picture shows
+     * @param lines what is drawn of the text: all of it but emoji that no typeface has
      */
-    record Block(Role role, String text, List<Line> lines, Optional<Picture> picture) {}
+    record Block(Role role, String text, List<Line> lines, Optional<Picture> picture) {
+        /** Whether the lines say all of the text. */
+        boolean drawnWhole() {
+            String drawn = lines.stream().map(Line::text).collect(Collectors.joining());
+            return unbroken(drawn).equals(unbroken(text));
+        }
+
+        private static String unbroken(String text) {
+            return text.replaceAll("[\\s\\u00A0]+", "");
+        }
+    }
 
     /** @param baseline where its letters stand */
     record Line(String text, Font font, Color colour, double x, double baseline) {}
@@ -263,8 +274,8 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
         /** What somebody typed, cut where it takes too many lines. */
         private void label(Role role, String text, Font font, Color colour) {
             String shown = shown(text);
-            Font able = Type.able(font, shown);
-            List<String> lines = broken(shown, able, WIDTH - 2 * SIDE);
+            String drawn = Type.drawable(font, shown);
+            List<String> lines = broken(drawn, Type.able(font, drawn), WIDTH - 2 * SIDE);
             String cut = lines.size() <= LABEL_LINES
                     ? shown
                     : String.join(" ", lines.subList(0, LABEL_LINES - 1)) + " "
@@ -286,9 +297,10 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
         }
 
         private List<Line> lines(String shown, Font font, Color colour, double left, double right) {
-            Font able = Type.able(font, shown);
+            String drawn = Type.drawable(font, shown);
+            Font able = Type.able(font, drawn);
             List<Line> lines = new ArrayList<>();
-            for (String line : broken(shown, able, right - left)) {
+            for (String line : broken(drawn, able, right - left)) {
                 lines.add(new Line(line, able, colour, left, y + ascent(able)));
                 y += able.getSize2D() * LEADING;
             }

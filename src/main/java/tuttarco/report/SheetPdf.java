@@ -37,7 +37,7 @@ import tuttarco.chart.Palette;
 /**
  * Sheets as a PDF, one page each: tagged, so that it can be read out, with its typeface in it. Lines for which the typeface
  * lacks a sign, or that run from right to left, are drawn as shapes in a typeface of the system's, and read out as text all the
- * same.
+ * same, and so are emoji that are left out.
  */
 final class SheetPdf {
     /** The same for all, so that equal sheets give equal bytes. */
@@ -145,6 +145,8 @@ final class SheetPdf {
         if (block.picture().isPresent()) {
             element.setAlternateDescription(block.text());
             draw(block.picture().get());
+        } else if (!block.drawnWhole()) {
+            element.setActualText(block.text());
         }
         for (SheetLayout.Line line : block.lines()) {
             if (bundled(line)) {

@@ -163,6 +163,34 @@ class PlayerSheetsTest extends OutputContract {
         assertEquals("", errors(html(take, 0)));
     }
 
+    /** What no typeface has is no box on the sheet; it is read out all the same. A sign for private use stands for any such. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Ida \uDBC0\uDC00 Ōe \uDBC0\uDC00",
+                "Ida \uD83C\uDFBB Ōe \uD83D\uDC69\uD83C\uDFFD\u200D\uD83C\uDFA4",
+                "Ida\uFE0F Ōe \uD83C\uDDE9\uD83C\uDDEA"
+            })
+    void whatNoTypefaceHasIsLeftOut(String label) throws Exception {
+        AnalysedTake take = Fixtures.named(label);
+        SheetLayout layout = SheetLayout.of(sheet(take, 0));
+        for (SheetLayout.Block block : layout.blocks()) {
+            for (SheetLayout.Line line : block.lines()) {
+                assertEquals(-1, line.font().canDisplayUpTo(line.text()), line.text());
+            }
+        }
+        SheetLayout.Block title = layout.blocks().get(1);
+        String drawn = title.lines().stream().map(SheetLayout.Line::text).collect(Collectors.joining(" "));
+        assertTrue(drawn.startsWith("Ida") && drawn.contains("Ōe"), drawn);
+        try (PDDocument pdf = Loader.loadPDF(pdf(take, 0).toFile())) {
+            PDStructureElement root = (PDStructureElement)
+                    pdf.getDocumentCatalog().getStructureTreeRoot().getKids().get(0);
+            PDStructureElement read = (PDStructureElement) root.getKids().get(1);
+            assertEquals("H1", read.getStructureType());
+            assertEquals(label, read.getActualText());
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("takes")
     void theValidatorFindsNoError(AnalysedTake take) throws Exception {
