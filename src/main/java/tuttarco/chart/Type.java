@@ -51,6 +51,8 @@ public final class Type {
                 .filter(sign -> sign.codePoints().anyMatch(Character::isLetterOrDigit)
                         || able(font, sign).canDisplayUpTo(sign) < 0)
                 .collect(Collectors.joining());
-        return drawable.isBlank() ? text : drawable;
+        return drawable.isBlank() || drawable.equals(text)
+                ? text
+                : drawable.replaceAll(" +", " ").strip();
     }
 }

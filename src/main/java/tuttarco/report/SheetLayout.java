@@ -99,7 +99,7 @@ record SheetLayout(List<Block> blocks, List<Rule> rules, List<Picture> signs, do
         /** Whether the lines say all of the text. */
         boolean drawnWhole() {
             String drawn = lines.stream().map(Line::text).collect(Collectors.joining());
-            return unbroken(drawn).equals(unbroken(text));
+            return unbroken(drawn).contains(unbroken(text));
         }
 
         private static String unbroken(String text) {

@@ -181,7 +181,7 @@ class PlayerSheetsTest extends OutputContract {
         }
         SheetLayout.Block title = layout.blocks().get(1);
         String drawn = title.lines().stream().map(SheetLayout.Line::text).collect(Collectors.joining(" "));
-        assertTrue(drawn.startsWith("Ida") && drawn.contains("Ōe"), drawn);
+        assertTrue(drawn.startsWith("Ida") && drawn.contains("Ōe") && !drawn.contains("  "), drawn);
         try (PDDocument pdf = Loader.loadPDF(pdf(take, 0).toFile())) {
             PDStructureElement root = (PDStructureElement)
                     pdf.getDocumentCatalog().getStructureTreeRoot().getKids().get(0);
