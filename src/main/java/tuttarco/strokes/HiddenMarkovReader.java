@@ -21,8 +21,8 @@ import tuttarco.tracks.ArmTrack;
  * many independent ones as the smoothing leaves ({@link Settings#independentPerS}). The posterior is mixed with the
  * chance that the track's sign is wrong. A direction that is then less sure than {@link Settings#leastConfidence} is not
  * claimed; the span is {@code unsure} and its confidence is that of the likelier direction. So is a part of a stroke in
- * which the posterior leaves the direction open for long, and a rest during which the slowest bowing could have gone
- * unnoticed.
+ * which the posterior leaves the direction open for long, a rest that is less likely than bowing, and one during which the
+ * slowest bowing could have gone unnoticed.
  */
 public final class HiddenMarkovReader implements StrokeReader {
     private static final int DOWN = 0;
@@ -36,6 +36,9 @@ public final class HiddenMarkovReader implements StrokeReader {
     private static final double DOUBTED_BELOW = 0.6;
 
     private static final double DOUBTED_S = 0.25;
+
+    /** A rest that is less likely than bowing is not claimed, though it lies on the likeliest way through the clip. */
+    private static final double LEAST_REST = 0.5;
 
     /** A zero crossing is looked for this close to where the path changes, seconds: the smoothing's reach. */
     static final double CROSSING_REACH_S = 0.25;
@@ -164,7 +167,7 @@ public final class HiddenMarkovReader implements StrokeReader {
 
     private Stroke stroke(double startS, double endS, int state, double[] chances, boolean known) {
         double confidence = chances[state];
-        if (!known || state != STILL && confidence < settings.leastConfidence()) {
+        if (!known || confidence < (state == STILL ? LEAST_REST : settings.leastConfidence())) {
             return new Stroke(startS, endS, StrokeKind.UNSURE, Math.max(chances[DOWN], chances[UP]));
         }
         StrokeKind kind = state == STILL ? StrokeKind.STILL : state == DOWN ? StrokeKind.DOWN : StrokeKind.UP;

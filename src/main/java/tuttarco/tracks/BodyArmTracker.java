@@ -164,9 +164,9 @@ public final class BodyArmTracker implements ArmTracker {
     }
 
     /** Draws the hands to where the pose shows them; whether it shows the busier one far from where the flow had led. */
-    private static boolean disagree(Following now, KeyPose key) {
-        boolean rightDisagrees = now.hands.get(Hand.RIGHT).correct(key, Hand.RIGHT);
-        boolean leftDisagrees = now.hands.get(Hand.LEFT).correct(key, Hand.LEFT);
+    private boolean disagree(Following now, KeyPose key) {
+        boolean rightDisagrees = now.hands.get(Hand.RIGHT).correct(key, Hand.RIGHT, player.instrument());
+        boolean leftDisagrees = now.hands.get(Hand.LEFT).correct(key, Hand.LEFT, player.instrument());
         return now.busier() == Hand.RIGHT ? rightDisagrees : leftDisagrees;
     }
 
@@ -180,7 +180,9 @@ public final class BodyArmTracker implements ArmTracker {
 
     private void start(KeyPose key, Frame frame) {
         poses.add(key);
-        following = Optional.of(new Following(key, box(BodyRegion.around(key), frame)));
+        Following begun = new Following(key, box(BodyRegion.around(key), frame));
+        begun.hands.forEach((hand, follower) -> follower.correct(key, hand, player.instrument()));
+        following = Optional.of(begun);
     }
 
     private static SeatBox box(BodyRegion around, Frame frame) {

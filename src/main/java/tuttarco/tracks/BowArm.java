@@ -26,9 +26,6 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
     /** Of players whose shoulders are narrower, pixels, poses show no arm: a measured child with 10 was at chance. */
     private static final double SMALLEST_SHOULDERS_PX = 8;
 
-    /** Noise grows with this power of how little of the hand is seen; chosen on rendered scenes with hidden arms. */
-    private static final double HIDING = 1.5;
-
     /** However hidden the model says a hand is, some of what moves there is the hand's, share. */
     private static final double LEAST_SEEN = 0.2;
 
@@ -118,7 +115,7 @@ record BowArm(Hand hand, List<ArmSample> samples, KeyPose.Way down) {
             samples.add(new ArmSample.ByBody(
                     timesS[i],
                     velocity,
-                    noise[i] / Math.pow(Math.max(LEAST_SEEN, seen[i]), HIDING),
+                    noise[i] / Math.max(LEAST_SEEN, seen[i]),
                     sure,
                     sign.reach()[i],
                     bow.gesture(i)));

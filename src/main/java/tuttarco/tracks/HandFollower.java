@@ -2,6 +2,7 @@ package tuttarco.tracks;
 
 import java.io.IOException;
 import org.apache.commons.math3.util.ResizableDoubleArray;
+import tuttarco.bow.Instrument;
 import tuttarco.signal.LocalQuadratic;
 
 /**
@@ -27,21 +28,36 @@ final class HandFollower {
     /** A hand seen less likely than this is the model's guess. */
     private static final double SEEN = 0.5;
 
+    /** A hand seen less likely than this is half hidden; rendered players in profile, and no others. */
+    private static final double CLEAR = 0.8;
+
+    /**
+     * Cells this near to the strings, shoulder widths, show the bow up to its tip: the bow is about two long, and half of
+     * what sticks out is on either side. Rendered players in profile: 1.3 and 1.8 are a little worse.
+     */
+    private static final double BOW_REACH = 1.5;
+
     private final ResizableDoubleArray timesS = new ResizableDoubleArray();
     private final ResizableDoubleArray vx = new ResizableDoubleArray();
     private final ResizableDoubleArray vy = new ResizableDoubleArray();
     private KeyPose.Place place;
+    private KeyPose.Place strings;
+    private boolean halfHidden;
 
     HandFollower(KeyPose.Place start) {
         place = start;
+        strings = start;
     }
 
     /**
      * Takes what a pose shows of the hand.
      *
+     * @param instrument what the player plays; only what is held on the shoulder hides a hand behind the other
      * @return whether the pose, which sees the hand, disagrees with where the flow had led
      */
-    boolean correct(KeyPose key, Hand hand) {
+    boolean correct(KeyPose key, Hand hand, Instrument instrument) {
+        strings = key.strings(instrument, hand);
+        halfHidden = instrument.onShoulder() && key.visibility(hand) < CLEAR;
         KeyPose.Place shown = key.hand(hand);
         boolean disagrees = shown.distancePx(place) > DISAGREES * key.shoulderWidthPx() && key.visibility(hand) > SEEN;
         place = place.plus(DRAWN * (shown.xPx() - place.xPx()), DRAWN * (shown.yPx() - place.yPx()));
@@ -58,11 +74,9 @@ final class HandFollower {
         double weights = 0;
         double dx = 0;
         double dy = 0;
-        double reachPx = REACH * shoulderWidthPx;
         for (int cell = 0; cell < CellFlow.CELLS; cell++) {
-            double awayX = grid.xPx(cell) - place.xPx();
-            double awayY = grid.yPx(cell) - place.yPx();
-            if (awayX * awayX + awayY * awayY > reachPx * reachPx) {
+            if (!within(REACH, place, grid, cell, shoulderWidthPx)
+                    && !(halfHidden && within(BOW_REACH, strings, grid, cell, shoulderWidthPx))) {
                 continue;
             }
             double cellX = motion.x(cell) - motion.bodyX();
@@ -84,6 +98,11 @@ final class HandFollower {
         vy.addElement(dy / spanS);
         double share = stepS() / spanS * shoulderWidthPx;
         place = place.plus(share * (dx + motion.bodyX()), share * (dy + motion.bodyY()));
+    }
+
+    private static boolean within(
+            double reach, KeyPose.Place place, CellFlow.Grid grid, int cell, double shoulderWidthPx) {
+        return place.distancePx(new KeyPose.Place(grid.xPx(cell), grid.yPx(cell))) <= reach * shoulderWidthPx;
     }
 
     /**
@@ -108,6 +127,8 @@ final class HandFollower {
         memo.series(vx);
         memo.series(vy);
         place = memo.value(KeyPose.Place.class, place);
+        strings = memo.value(KeyPose.Place.class, strings);
+        halfHidden = memo.flag(halfHidden);
     }
 
     double[] timesS() {

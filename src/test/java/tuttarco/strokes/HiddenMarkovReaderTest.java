@@ -15,6 +15,9 @@ class HiddenMarkovReaderTest extends StrokeReaderContract {
 
     private static final double CLEAR = 0.03;
 
+    /** Little more than the slowest bowing, shoulder widths per second. */
+    private static final double FAINT = 0.16;
+
     @Override
     StrokeReader reader() {
         return new HiddenMarkovReader(HiddenMarkovReader.Settings.DEFAULT);
@@ -75,5 +78,20 @@ class HiddenMarkovReaderTest extends StrokeReaderContract {
         assertEquals(StrokeKind.STILL, lastOfStrokesThenNothing(CLEAR));
         assertEquals(StrokeKind.STILL, lastOfStrokesThenNothing(0.09));
         assertEquals(StrokeKind.UNSURE, lastOfStrokesThenNothing(0.11));
+    }
+
+    /** Four clear strokes, then for as long strokes so faint that none is told from the noise, yet too many for a rest. */
+    @Test
+    void faintStrokesAreNoRest() {
+        ArmTrack track = Tracks.byBody(12, 0.09, t -> t < 4 ? wave(t, 0.6) : wave(2 * t, FAINT), t -> 1);
+        List<Stroke> strokes = reader().read(track).strokes();
+        assertEquals(StrokeKind.UNSURE, strokes.get(strokes.size() - 1).kind(), strokes.toString());
+        assertTrue(
+                strokes.stream().allMatch(s -> s.kind() != StrokeKind.STILL || s.confidence() >= 0.5),
+                strokes.toString());
+    }
+
+    private static double wave(double time, double height) {
+        return Math.floor(time) % 2 == 0 ? height : -height;
     }
 }
