@@ -21,7 +21,7 @@ class FaceTrackTest {
     }
 
     private static FaceTrack seen(FaceTrack track, double timeS, double xPx) {
-        track.looked(timeS, Optional.of(new FaceDisc(xPx, 50, 10)));
+        track.looked(timeS, List.of(new FaceDisc(xPx, 50, 10)), true);
         return track;
     }
 
@@ -43,7 +43,7 @@ class FaceTrackTest {
     @Test
     void throughAMissItIsHeldAndWidened() {
         FaceTrack track = seen(person(), 0, 100);
-        track.looked(1, Optional.empty());
+        track.looked(1, List.of(), true);
         seen(track, 1.9, 120);
         assertTrue(at(track, 1).contains(110, 50 + 14));
         assertFalse(at(track, 1).contains(110, 50 + 16));
@@ -55,7 +55,7 @@ class FaceTrackTest {
         assertTrue(at(never, 7).contains(390, 90, 120, 55), "the upper half of the seat, and about it");
         assertFalse(at(never, 7).contains(450, 180));
         FaceTrack lost = seen(FaceTrack.ofPerson(Optional.of(SEAT)), 0, 440);
-        lost.looked(10, Optional.empty());
+        lost.looked(10, List.of(), true);
         assertTrue(at(lost, 10).contains(440, 50 + 14), "where last seen");
         assertTrue(at(lost, 10).contains(390, 90, 120, 55), "and in the seat");
     }
