@@ -2,18 +2,22 @@ package tuttarco.faces;
 
 import java.awt.BasicStroke;
 import java.awt.Shape;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.util.ResizableDoubleArray;
+import java.util.stream.Stream;
 import tuttarco.seats.SeatBox;
 
 /**
  * One person's face as it was looked at now and then. Between two looks all of the way from one place to the other is the
- * face's; where it was missed, what is known is held and widened, and in the end the upper part of the seat counts.
+ * face's; where it was missed, what is known is held and widened, and in the end the upper part of the seat counts. Where the
+ * face usually is around that time counts always: for seconds at a time the model takes a hand or a scroll for it.
  */
 final class FaceTrack {
     /** A picture this near to a look shows the face where it was seen, seconds: three frames (chosen). */
@@ -25,6 +29,12 @@ final class FaceTrack {
     /** Somebody is held for so long after being seen, and before, seconds (chosen: as long as a search for people is away). */
     static final double PERSON_HELD_S = 20;
 
+    /** The usual place is taken from looks this long before and after, seconds: twice as long as a mistake lasts (rendered scenes). */
+    private static final double USUAL_S = 5;
+
+    /** Of the places seen, that with so many above it is the usual one: mistaken heads are too low, on hand or instrument (rendered scenes). */
+    private static final double ABOVE = 0.25;
+
     /** How much wider a face is blurred that was missed (chosen). */
     private static final double WIDER = 1.5;
 
@@ -35,8 +45,15 @@ final class FaceTrack {
 
     private final Optional<SeatBox> seat;
     private final double heldS;
-    private final ResizableDoubleArray timesS = new ResizableDoubleArray();
-    private final List<Optional<FaceDisc>> looks = new ArrayList<>();
+    private final List<Look> looks = new ArrayList<>();
+
+    /**
+     * What a look saw.
+     *
+     * @param seen where the face may be; empty if it was missed
+     * @param sure whether this person's face was seen, and not rather a neighbour's
+     */
+    private record Look(double timeS, List<FaceDisc> seen, boolean sure) {}
 
     private FaceTrack(Optional<SeatBox> seat, double heldS) {
         this.seat = seat;
@@ -53,39 +70,68 @@ final class FaceTrack {
         return new FaceTrack(Optional.empty(), heldS);
     }
 
-    void looked(double timeS, Optional<FaceDisc> seen) {
-        timesS.addElement(timeS);
-        looks.add(seen);
+    /** Adds a look; see {@link Look}. */
+    void looked(double timeS, List<FaceDisc> seen, boolean sure) {
+        looks.add(new Look(timeS, List.copyOf(seen), sure));
     }
 
     /** What to blur of this person at a time. */
     List<Shape> at(double timeS) {
         Optional<Integer> before = lastSeen(timeS + AT_LOOK_S);
         Optional<Integer> after = firstSeen(timeS - AT_LOOK_S);
-        if (before.isPresent() && before.equals(after)) {
-            return List.of(circle(looks.get(before.get()).orElseThrow()));
-        }
-        double agoS = before.map(i -> timeS - timesS.getElement(i)).orElse(Double.POSITIVE_INFINITY);
-        double soonS = after.map(i -> timesS.getElement(i) - timeS).orElse(Double.POSITIVE_INFINITY);
+        double agoS = before.map(i -> timeS - looks.get(i).timeS()).orElse(Double.POSITIVE_INFINITY);
+        double soonS = after.map(i -> looks.get(i).timeS() - timeS).orElse(Double.POSITIVE_INFINITY);
         boolean followed = agoS < FOLLOWED_S && soonS < FOLLOWED_S;
-        boolean missed = !followed || after.get() - before.get() > 1;
+        double times = followed && after.get() - before.get() <= 1 ? 1 : WIDER;
+        List<FaceDisc> from = discs(before.filter(i -> agoS < heldS), times);
+        List<FaceDisc> to = discs(after.filter(i -> soonS < heldS), times);
+        boolean sure = Stream.of(before, after)
+                .flatMap(Optional::stream)
+                .allMatch(i -> looks.get(i).sure());
         List<Shape> shapes = new ArrayList<>();
-        Optional<FaceDisc> from = before.filter(i -> agoS < heldS).flatMap(looks::get);
-        Optional<FaceDisc> to = after.filter(i -> soonS < heldS).flatMap(looks::get);
-        double times = missed ? WIDER : 1;
         if (followed) {
-            shapes.add(way(from.orElseThrow().wider(times), to.orElseThrow().wider(times)));
+            // there one way and back the other, round all that lies between
+            Collections.reverse(to);
+            shapes.add(around(joined(from, to)));
         } else {
-            from.ifPresent(disc -> shapes.add(circle(disc.wider(times))));
-            to.ifPresent(disc -> shapes.add(circle(disc.wider(times))));
+            Stream.of(from, to).filter(discs -> !discs.isEmpty()).forEach(discs -> shapes.add(around(discs)));
+        }
+        if (!followed || !sure) {
             seat.ifPresent(box -> shapes.add(upperPart(box)));
         }
+        usual(timeS).ifPresent(place -> {
+            boolean there = joined(from, to).stream().anyMatch(place::same);
+            shapes.add(around(List.of(there ? place : place.wider(WIDER))));
+        });
         return shapes;
+    }
+
+    /** Where the face is most of the time around. */
+    private Optional<FaceDisc> usual(double timeS) {
+        double awayS = Math.min(USUAL_S, heldS);
+        List<FaceDisc> places = new ArrayList<>();
+        for (Look look : looks.subList(count(timeS - awayS), count(timeS + awayS))) {
+            if (look.sure()) {
+                places.addAll(look.seen());
+            }
+        }
+        places.sort(Comparator.comparingDouble(FaceDisc::yPx));
+        return places.isEmpty() ? Optional.empty() : Optional.of(places.get((int) (ABOVE * places.size())));
+    }
+
+    private List<FaceDisc> discs(Optional<Integer> look, double times) {
+        List<FaceDisc> discs = new ArrayList<>();
+        look.ifPresent(i -> looks.get(i).seen().forEach(disc -> discs.add(disc.wider(times))));
+        return discs;
+    }
+
+    private static List<FaceDisc> joined(List<FaceDisc> some, List<FaceDisc> others) {
+        return Stream.concat(some.stream(), others.stream()).toList();
     }
 
     private Optional<Integer> lastSeen(double untilS) {
         for (int i = count(untilS) - 1; i >= 0; i--) {
-            if (looks.get(i).isPresent()) {
+            if (!looks.get(i).seen().isEmpty()) {
                 return Optional.of(i);
             }
         }
@@ -94,7 +140,7 @@ final class FaceTrack {
 
     private Optional<Integer> firstSeen(double fromS) {
         for (int i = count(Math.nextDown(fromS)); i < looks.size(); i++) {
-            if (looks.get(i).isPresent()) {
+            if (!looks.get(i).seen().isEmpty()) {
                 return Optional.of(i);
             }
         }
@@ -107,7 +153,7 @@ final class FaceTrack {
         int high = looks.size();
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (timesS.getElement(middle) <= untilS) {
+            if (looks.get(middle).timeS() <= untilS) {
                 low = middle + 1;
             } else {
                 high = middle;
@@ -116,15 +162,20 @@ final class FaceTrack {
         return low;
     }
 
-    private static Shape circle(FaceDisc disc) {
-        return new Ellipse2D.Double(
-                disc.xPx() - disc.radiusPx(), disc.yPx() - disc.radiusPx(), 2 * disc.radiusPx(), 2 * disc.radiusPx());
-    }
-
-    private static Shape way(FaceDisc from, FaceDisc to) {
-        float widthPx = (float) (2 * Math.max(from.radiusPx(), to.radiusPx()));
-        return new BasicStroke(widthPx, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
-                .createStrokedShape(new Line2D.Double(from.xPx(), from.yPx(), to.xPx(), to.yPx()));
+    /** The discs, the way from one to the next and back to the first, and all that lies within. */
+    private static Shape around(List<FaceDisc> discs) {
+        double radiusPx = discs.stream().mapToDouble(FaceDisc::radiusPx).max().orElseThrow();
+        Path2D round = new Path2D.Double();
+        round.moveTo(discs.get(0).xPx(), discs.get(0).yPx());
+        discs.forEach(disc -> round.lineTo(disc.xPx(), disc.yPx()));
+        round.closePath();
+        Area area = new Area(round);
+        area.add(new Area(new BasicStroke((float) (2 * radiusPx), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
+                .createStrokedShape(round)));
+        // a way of no length has no stroke
+        discs.forEach(disc -> area.add(new Area(
+                new Ellipse2D.Double(disc.xPx() - radiusPx, disc.yPx() - radiusPx, 2 * radiusPx, 2 * radiusPx))));
+        return area;
     }
 
     private static Shape upperPart(SeatBox box) {

@@ -1,6 +1,8 @@
 package tuttarco.faces;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tuttarco.pose.Crop;
 import tuttarco.pose.PersonFinder;
 import tuttarco.pose.Pose;
@@ -17,26 +19,35 @@ final class FollowedFace {
     /** How far outside the seat, in its heights, its player's nose may be: heads lean out of a box drawn around a body (chosen). */
     private static final double LEANING = 0.25;
 
+    /**
+     * The model looks twice, the second time at a crop so much wider: following its own small crops it shrinks small, dark or
+     * turned people onto their instrument (rendered scenes; 0.8 and 1.7 are worse).
+     */
+    private static final double WIDELY = 1.3;
+
     private final Optional<SeatBox> seat;
+    private final List<SeatBox> othersSeats;
     private final ClipFacts clip;
     private final FaceTrack track;
     private Optional<Crop> crop;
     private Optional<Pose> seen = Optional.empty();
+    private Optional<Pose> seenWidely = Optional.empty();
 
-    private FollowedFace(Optional<SeatBox> seat, ClipFacts clip, Optional<Crop> crop) {
+    private FollowedFace(Optional<SeatBox> seat, List<SeatBox> othersSeats, ClipFacts clip, Optional<Crop> crop) {
         this.seat = seat;
+        this.othersSeats = othersSeats;
         this.clip = clip;
         this.track = FaceTrack.ofPerson(seat);
         this.crop = crop;
     }
 
-    static FollowedFace seated(SeatBox seat, ClipFacts clip) {
-        return new FollowedFace(Optional.of(seat), clip, Optional.empty());
+    static FollowedFace seated(SeatBox seat, List<SeatBox> othersSeats, ClipFacts clip) {
+        return new FollowedFace(Optional.of(seat), othersSeats, clip, Optional.empty());
     }
 
     /** Somebody found at a time. */
     static FollowedFace found(Pose pose, double timeS, ClipFacts clip) {
-        FollowedFace face = new FollowedFace(Optional.empty(), clip, Optional.of(Crop.around(pose)));
+        FollowedFace face = new FollowedFace(Optional.empty(), List.of(), clip, Optional.of(Crop.around(pose)));
         face.seen = Optional.of(pose);
         face.keep(timeS);
         return face;
@@ -57,6 +68,10 @@ final class FollowedFace {
                 .filter(this::holds)
                 .or(() -> seat.flatMap(box -> nets.with(net -> new PersonFinder(net).in(frame, box)))
                         .filter(this::holds));
+        seenWidely = seen.map(Crop::around)
+                .map(c -> nets.with(net -> net.estimate(frame, c.wider(WIDELY))))
+                .filter(this::holds)
+                .filter(pose -> !inAnothersSeat(pose));
         crop = seen.map(pose -> crop.map(c -> c.next(pose)).orElseGet(() -> Crop.around(pose)))
                 .or(() -> seat.isPresent() ? Optional.empty() : crop);
     }
@@ -72,6 +87,16 @@ final class FollowedFace {
                         .orElse(true);
     }
 
+    /** Whether the nose is outside the own seat and inside somebody else's. */
+    private boolean inAnothersSeat(Pose pose) {
+        return seat.filter(box -> !holds(box, pose)).isPresent()
+                && othersSeats.stream().anyMatch(box -> holds(box, pose));
+    }
+
+    private static boolean holds(SeatBox box, Pose pose) {
+        return leansOut(box, pose.nose().xPx(), pose.nose().yPx()) <= 0;
+    }
+
     private static double leansOut(SeatBox box, double xPx, double yPx) {
         return Math.max(
                 Math.max(box.xPx() - xPx, xPx - box.xPx() - box.widthPx()),
@@ -81,6 +106,7 @@ final class FollowedFace {
     /** Of two who were seen at the same place one was missed: who sits elsewhere. */
     void missed() {
         seen = Optional.empty();
+        seenWidely = Optional.empty();
         crop = Optional.empty();
     }
 
@@ -93,6 +119,9 @@ final class FollowedFace {
     }
 
     void keep(double timeS) {
-        track.looked(timeS, seen.map(FaceDisc::of));
+        List<FaceDisc> discs = Stream.concat(seen.stream(), seenWidely.stream())
+                .map(FaceDisc::of)
+                .toList();
+        track.looked(timeS, discs, seen.filter(this::inAnothersSeat).isEmpty());
     }
 }

@@ -2,7 +2,6 @@ package tuttarco.faces;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import tuttarco.pose.FaceSpotter;
@@ -10,6 +9,7 @@ import tuttarco.pose.PeopleFinder;
 import tuttarco.pose.Pose;
 import tuttarco.pose.PoseNets;
 import tuttarco.seats.Player;
+import tuttarco.seats.SeatBox;
 import tuttarco.video.ClipFacts;
 import tuttarco.video.Frame;
 import tuttarco.video.Shot;
@@ -21,8 +21,8 @@ final class Looking {
 
     private static final double LONGEST_S = FaceTrack.PERSON_HELD_S;
 
-    /** From one look for faces without a body to the next, and how long one is held before and after; seconds (chosen). */
-    private static final double SPOTTED_EVERY_S = 2;
+    /** From one look for faces without a body to the next, and how long one is held before and after; seconds (chosen: an arm lets a face be seen for a moment). */
+    private static final double SPOTTED_EVERY_S = 0.5;
 
     private static final double SPOT_HELD_S = 3;
 
@@ -69,7 +69,9 @@ final class Looking {
         shot = new FacesInShot(frame.shot());
         boolean seats = frame.shot().view() == Shot.View.FIRST;
         seated = seats
-                ? players.stream().map(p -> FollowedFace.seated(p.seat(), clip)).toList()
+                ? players.stream()
+                        .map(p -> FollowedFace.seated(p.seat(), othersSeats(p), clip))
+                        .toList()
                 : List.of();
         others = new ArrayList<>();
         seated.forEach(face -> shot.add(face.track()));
@@ -79,6 +81,10 @@ final class Looking {
         searchS = frame.timeS();
         searchAgainS = FIRST_AGAIN_S;
         return shot;
+    }
+
+    private List<SeatBox> othersSeats(Player player) {
+        return players.stream().filter(p -> p != player).map(Player::seat).toList();
     }
 
     void at(Frame frame) throws InterruptedException {
@@ -148,7 +154,7 @@ final class Looking {
                         .findFirst()
                         .orElseGet(() -> newSpot(disc));
                 spot.last = disc;
-                spot.track.looked(frame.timeS(), Optional.of(disc));
+                spot.track.looked(frame.timeS(), List.of(disc), true);
             }
         }
         spotS = frame.timeS() + SPOTTED_EVERY_S;

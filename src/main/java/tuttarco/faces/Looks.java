@@ -26,7 +26,7 @@ public sealed interface Looks {
 
     /** See {@link #steady}. */
     record Steady() implements Looks {
-        /** So many people are looked at a second: a pose costs 30 to 40 ms of one core. */
+        /** So many people are looked at a second, twice each: a pose costs 30 to 40 ms of one core. */
         private static final double PEOPLE_PER_S = 12;
 
         /** From one look to the next, seconds: heads that sway stay near in the shorter, and are followed over the longer (chosen). */

@@ -33,6 +33,11 @@ public record Crop(double centreXPx, double centreYPx, double sidePx) {
         return new Crop(centre.xPx(), centre.yPx(), SIDE_PER_RADIUS * radiusPx);
     }
 
+    /** A crop of so many times the side about the same middle. */
+    public Crop wider(double times) {
+        return new Crop(centreXPx, centreYPx, times * sidePx);
+    }
+
     /** The crop for a later picture of the same person, steadied. */
     public Crop next(Pose pose) {
         Crop wanted = around(pose);

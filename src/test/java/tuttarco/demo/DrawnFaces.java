@@ -5,6 +5,7 @@ import java.awt.geom.Point2D;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import tuttarco.bow.Instrument;
 import tuttarco.seats.Facing;
 import tuttarco.seats.Player;
@@ -44,6 +45,21 @@ public final class DrawnFaces {
 
     /** What the camera sees of them, in pixels of the picture; of both views while one dissolves into the other. */
     public List<Point2D> at(double timeS) {
+        return layout.performers().stream()
+                .flatMap(performer -> seen(face(performer, layout.camera(), timeS), timeS))
+                .toList();
+    }
+
+    /** Where the same players hold their bows, likewise. */
+    List<Point2D> grips(double timeS) {
+        return layout.performers().stream()
+                .map(performer ->
+                        performer.axes(timeS).room(performer.figure(timeS).grip()))
+                .flatMap(grip -> seen(List.of(grip), timeS))
+                .toList();
+    }
+
+    private Stream<Point2D> seen(List<Vec> places, double timeS) {
         double other = hands.otherView(timeS);
         List<AffineTransform> views = new ArrayList<>();
         if (other < 1) {
@@ -52,24 +68,21 @@ public final class DrawnFaces {
         if (other > 0) {
             views.add(hands.elsewhere(timeS));
         }
-        List<Point2D> points = new ArrayList<>();
-        for (Performer performer : layout.performers()) {
-            for (Vec part : face(performer, layout.camera(), timeS)) {
-                Camera.Spot spot = layout.camera().see(part);
-                for (AffineTransform view : views) {
-                    Point2D at = view.transform(new Point2D.Double(spot.xPx(), spot.yPx()), null);
-                    int widthPx = scene.picture().widthPx();
-                    double x = scene.picture().mirrored() ? widthPx - at.getX() : at.getX();
-                    if (x >= 0
-                            && x < widthPx
-                            && at.getY() >= 0
-                            && at.getY() < scene.picture().heightPx()) {
-                        points.add(new Point2D.Double(x, at.getY()));
-                    }
-                }
-            }
-        }
-        return points;
+        return places.stream()
+                .map(layout.camera()::see)
+                .flatMap(spot -> views.stream().map(view -> inPicture(spot, view)))
+                .filter(this::shown);
+    }
+
+    private Point2D inPicture(Camera.Spot spot, AffineTransform view) {
+        Point2D at = view.transform(new Point2D.Double(spot.xPx(), spot.yPx()), null);
+        Picture picture = scene.picture();
+        return new Point2D.Double(picture.mirrored() ? picture.widthPx() - at.getX() : at.getX(), at.getY());
+    }
+
+    private boolean shown(Point2D at) {
+        Picture picture = scene.picture();
+        return at.getX() >= 0 && at.getX() < picture.widthPx() && at.getY() >= 0 && at.getY() < picture.heightPx();
     }
 
     /** What of a player's face is turned to the camera, as {@link FigurePainter} draws it. */

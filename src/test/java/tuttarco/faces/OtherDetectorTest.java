@@ -98,11 +98,11 @@ class OtherDetectorTest {
         assertEquals(0, found.again(), found.toString());
     }
 
-    /** What it sees twice was a telephone, a sleeve, a shirt and a scroll in the four frames looked at; see the method page. */
+    /** What it sees twice is a sleeve; looked at one by one, see the method page. */
     @Test
     void ofTheCellistAndTheListenersHardlyAnythingIsFoundAgain() throws Exception {
         Found found = found("cello-stage.mp4", new SeatBox(100, 70, 780, 650));
         assertTrue(found.inOriginals() >= 12, found.toString());
-        assertTrue(found.again() * 5 <= found.inOriginals(), found.toString());
+        assertTrue(found.again() * 10 <= found.inOriginals(), found.toString());
     }
 }

@@ -26,6 +26,11 @@ class CropTest {
     }
 
     @Test
+    void aWiderCropHasTheSameMiddle() {
+        assertEquals(new Crop(120, 30, 300), new Crop(120, 30, 200).wider(1.5));
+    }
+
+    @Test
     void aCropAroundThePersonStays() {
         assertEquals(Crop.around(POSE), Crop.around(POSE).next(POSE));
     }
