@@ -90,20 +90,23 @@ final class Looking {
     void at(Frame frame) throws InterruptedException {
         boolean search = frame.timeS() >= searchS && frame.shot().view() != Shot.View.DISSOLVE;
         boolean due = when.due(frame.timeS(), 1 / clip.framesPerS(), lastLookS, seated.size() + others.size());
-        if (!search && !due) {
-            return;
+        if (search || due) {
+            follow(frame);
         }
+        if (search) {
+            search(frame);
+        }
+        if (frame.timeS() >= spotS && (search || due || when.between())) {
+            spot(frame);
+        }
+    }
+
+    private void follow(Frame frame) {
         lastLookS = OptionalDouble.of(frame.timeS());
         List<FollowedFace> all = people().toList();
         all.parallelStream().forEach(face -> face.look(frame, nets));
         setApart(all);
         all.forEach(face -> face.keep(frame.timeS()));
-        if (search) {
-            search(frame);
-        }
-        if (frame.timeS() >= spotS) {
-            spot(frame);
-        }
     }
 
     /** A head is one person's: of two tracks on it the one that is out of its place has lost its own. */

@@ -9,6 +9,9 @@ public sealed interface Looks {
     /** Whether to look at a frame. */
     boolean due(double frameS, double frameLastsS, OptionalDouble lastLookS, int people);
 
+    /** Whether faces without a body are looked for between these looks too: arms let them be seen for a moment. */
+    boolean between();
+
     /** Steadily, so that faces can be followed; the more people, the seldomer. */
     static Looks steady() {
         return new Steady();
@@ -27,7 +30,7 @@ public sealed interface Looks {
     /** See {@link #steady}. */
     record Steady() implements Looks {
         /** So many people are looked at a second, twice each: a pose costs 30 to 40 ms of one core. */
-        private static final double PEOPLE_PER_S = 12;
+        private static final double PEOPLE_PER_S = 8;
 
         /** From one look to the next, seconds: heads that sway stay near in the shorter, and are followed over the longer (chosen). */
         private static final double SOONEST_S = 0.4;
@@ -39,6 +42,11 @@ public sealed interface Looks {
             double intervalS = Math.min(LATEST_S, Math.max(SOONEST_S, people / PEOPLE_PER_S));
             return lastLookS.isEmpty() || frameS - lastLookS.getAsDouble() >= intervalS;
         }
+
+        @Override
+        public boolean between() {
+            return true;
+        }
     }
 
     /** See {@link #at}. */
@@ -49,6 +57,11 @@ public sealed interface Looks {
             int next = at >= 0 ? at : -at - 1;
             return next < timesS.length && timesS[next] < frameS + frameLastsS;
         }
+
+        @Override
+        public boolean between() {
+            return false;
+        }
     }
 
     /** See {@link #any}. */
@@ -56,6 +69,11 @@ public sealed interface Looks {
         @Override
         public boolean due(double frameS, double frameLastsS, OptionalDouble lastLookS, int people) {
             return some.stream().anyMatch(looks -> looks.due(frameS, frameLastsS, lastLookS, people));
+        }
+
+        @Override
+        public boolean between() {
+            return some.stream().anyMatch(Looks::between);
         }
     }
 }

@@ -50,13 +50,12 @@ class RenderedSetTest {
 
     /**
      * Where coverage falls short of what is wanted, and how far it comes: the hand near the frog is half hidden behind left
-     * hand and instrument and much is left unsure (what is claimed is right all the more, 98 instead of 93 % as long as
-     * 82 % were claimed). The method page tells more.
+     * hand and instrument, and one stroke there stays unsure. The method page tells more.
      */
-    private static final Map<String, Double> SHORT_OF_COVERAGE = Map.of("violin-left", 0.70);
+    private static final Map<String, Double> SHORT_OF_COVERAGE = Map.of("violin-left", 0.92);
 
     /** What is claimed in that scene must be right all the more. */
-    private static final Map<String, Double> CLAIMED_LITTLE = Map.of("violin-left", 0.97);
+    private static final Map<String, Double> CLAIMED_LESS = Map.of("violin-left", 0.94);
 
     /** Least agreement on hard scenes without a declared facing. */
     private static final double HARD_UNDECLARED = 0.90;
@@ -64,8 +63,7 @@ class RenderedSetTest {
     /** Least coverage without a declared facing, and where the direction stays unsure for longer still. */
     private static final double COVERAGE_UNDECLARED = 0.75;
 
-    private static final Map<String, Double> SHORT_UNDECLARED =
-            Map.of("violin-camera-right", 0.45, "violin-left", 0.70);
+    private static final Map<String, Double> SHORT_UNDECLARED = Map.of("violin-camera-right", 0.45);
 
     /** Scenes have 25 frames a second and more. */
     private static final double A_FRAME_S = 0.041;
@@ -152,7 +150,7 @@ class RenderedSetTest {
         assertRead(
                 scene,
                 declared.readings(),
-                CLAIMED_LITTLE.getOrDefault(scene.name(), scene.plain() ? PLAIN_AGREEMENT : HARD_AGREEMENT),
+                CLAIMED_LESS.getOrDefault(scene.name(), scene.plain() ? PLAIN_AGREEMENT : HARD_AGREEMENT),
                 SHORT_OF_COVERAGE.getOrDefault(scene.name(), COVERAGE));
         PackedModel.orSkip();
         assertRead(
