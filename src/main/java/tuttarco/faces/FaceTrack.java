@@ -1,17 +1,15 @@
 package tuttarco.faces;
 
-import java.awt.BasicStroke;
 import java.awt.Shape;
-import java.awt.geom.Area;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
+import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
 import tuttarco.seats.SeatBox;
 
 /**
@@ -42,6 +40,9 @@ final class FaceTrack {
     private static final double HEAD_DOWN = 0.5;
 
     private static final double BEYOND = 0.15;
+
+    /** A disc is drawn as a polygon of so many corners round it, at most 2 % wider. */
+    private static final int CORNERS = 16;
 
     private final Optional<SeatBox> seat;
     private final double heldS;
@@ -90,8 +91,6 @@ final class FaceTrack {
                 .allMatch(i -> looks.get(i).sure());
         List<Shape> shapes = new ArrayList<>();
         if (followed) {
-            // there one way and back the other, round all that lies between
-            Collections.reverse(to);
             shapes.add(around(joined(from, to)));
         } else {
             Stream.of(from, to).filter(discs -> !discs.isEmpty()).forEach(discs -> shapes.add(around(discs)));
@@ -162,20 +161,28 @@ final class FaceTrack {
         return low;
     }
 
-    /** The discs, the way from one to the next and back to the first, and all that lies within. */
+    /** The discs, all as large as the largest, and all that lies between them: their convex hull. */
     private static Shape around(List<FaceDisc> discs) {
         double radiusPx = discs.stream().mapToDouble(FaceDisc::radiusPx).max().orElseThrow();
-        Path2D round = new Path2D.Double();
-        round.moveTo(discs.get(0).xPx(), discs.get(0).yPx());
-        discs.forEach(disc -> round.lineTo(disc.xPx(), disc.yPx()));
-        round.closePath();
-        Area area = new Area(round);
-        area.add(new Area(new BasicStroke((float) (2 * radiusPx), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
-                .createStrokedShape(round)));
-        // a way of no length has no stroke
-        discs.forEach(disc -> area.add(new Area(
-                new Ellipse2D.Double(disc.xPx() - radiusPx, disc.yPx() - radiusPx, 2 * radiusPx, 2 * radiusPx))));
-        return area;
+        double cornerPx = radiusPx / Math.cos(Math.PI / CORNERS);
+        List<Vector2D> corners = new ArrayList<>();
+        for (FaceDisc disc : discs) {
+            for (int i = 0; i < CORNERS; i++) {
+                double angle = 2 * Math.PI * i / CORNERS;
+                corners.add(
+                        new Vector2D(disc.xPx() + cornerPx * Math.cos(angle), disc.yPx() + cornerPx * Math.sin(angle)));
+            }
+        }
+        Path2D hull = new Path2D.Double();
+        for (Vector2D corner : new MonotoneChain().findHullVertices(corners)) {
+            if (hull.getCurrentPoint() == null) {
+                hull.moveTo(corner.getX(), corner.getY());
+            } else {
+                hull.lineTo(corner.getX(), corner.getY());
+            }
+        }
+        hull.closePath();
+        return hull;
     }
 
     private static Shape upperPart(SeatBox box) {

@@ -22,20 +22,15 @@ public sealed interface Looks {
         return new Listed(timesS.stream().mapToDouble(t -> t).sorted().toArray());
     }
 
-    /** Wherever one of some looks. */
-    static Looks any(List<Looks> some) {
-        return new Any(List.copyOf(some));
-    }
-
     /** See {@link #steady}. */
     record Steady() implements Looks {
         /** So many people are looked at a second, twice each: a pose costs 30 to 40 ms of one core. */
-        private static final double PEOPLE_PER_S = 8;
+        private static final double PEOPLE_PER_S = 7;
 
         /** From one look to the next, seconds: heads that sway stay near in the shorter, and are followed over the longer (chosen). */
         private static final double SOONEST_S = 0.4;
 
-        private static final double LATEST_S = 1.5;
+        private static final double LATEST_S = 1.75;
 
         @Override
         public boolean due(double frameS, double frameLastsS, OptionalDouble lastLookS, int people) {
@@ -61,19 +56,6 @@ public sealed interface Looks {
         @Override
         public boolean between() {
             return false;
-        }
-    }
-
-    /** See {@link #any}. */
-    record Any(List<Looks> some) implements Looks {
-        @Override
-        public boolean due(double frameS, double frameLastsS, OptionalDouble lastLookS, int people) {
-            return some.stream().anyMatch(looks -> looks.due(frameS, frameLastsS, lastLookS, people));
-        }
-
-        @Override
-        public boolean between() {
-            return some.stream().anyMatch(Looks::between);
         }
     }
 }

@@ -1,7 +1,6 @@
 package tuttarco.report;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -98,16 +97,9 @@ public final class Outputs {
                 .collect(Collectors.toUnmodifiableSet());
     }
 
-    /** Where faces are looked for: at the stills, and all along where a video is drawn. */
+    /** Where faces are looked for: all along where a video is drawn, which does for the stills too, or else at these. */
     private static Looks looks(AnalysedTake take, Set<Kind> kinds) {
-        List<Looks> looks = new ArrayList<>();
-        if (kinds.contains(Kind.VIDEO)) {
-            looks.add(Looks.steady());
-        }
-        if (kinds.contains(Kind.REPORT)) {
-            looks.add(Looks.at(MomentPictures.timesS(take.comparison())));
-        }
-        return Looks.any(looks);
+        return kinds.contains(Kind.VIDEO) ? Looks.steady() : Looks.at(MomentPictures.timesS(take.comparison()));
     }
 
     private static FolderContents contents(AnalysedTake take, List<Output> outputs, FolderContents others) {
