@@ -25,12 +25,12 @@ public sealed interface Looks {
     /** See {@link #steady}. */
     record Steady() implements Looks {
         /** So many people are looked at a second, twice each: a pose costs 30 to 40 ms of one core. */
-        private static final double PEOPLE_PER_S = 7;
+        private static final double PEOPLE_PER_S = 8;
 
         /** From one look to the next, seconds: heads that sway stay near in the shorter, and are followed over the longer (chosen). */
         private static final double SOONEST_S = 0.4;
 
-        private static final double LATEST_S = 1.75;
+        private static final double LATEST_S = 1.5;
 
         @Override
         public boolean due(double frameS, double frameLastsS, OptionalDouble lastLookS, int people) {

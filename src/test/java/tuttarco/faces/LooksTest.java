@@ -26,11 +26,11 @@ class LooksTest {
         return times;
     }
 
-    /** Eight people a second: one is looked at every 0.4 s, twelve (at the next frame) and more every 1.75 s. */
+    /** Eight people a second: one is looked at every 0.4 s, twelve and more every 1.5 s. */
     @Test
     void theMorePeopleThereAreTheSeldomerEachIsLookedAt() {
         assertEquals(List.of(0.0, 0.4), lookedS(Looks.steady(), 1, 0.7));
-        assertEquals(List.of(0.0, 1.75, 3.5, 5.25), lookedS(Looks.steady(), 12, 6));
+        assertEquals(List.of(0.0, 1.5, 3.0, 4.5), lookedS(Looks.steady(), 12, 6));
         assertEquals(
                 lookedS(Looks.steady(), 12, 60).size(),
                 lookedS(Looks.steady(), 60, 60).size());
