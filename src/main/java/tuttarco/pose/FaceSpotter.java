@@ -63,10 +63,13 @@ public final class FaceSpotter implements AutoCloseable {
                 Size largest = new Size();
                 RectVector found = new RectVector()) {
             resize(frame.grey(), small, size, 0, 0, INTER_AREA);
-            // nobody else is at work meanwhile, so that OpenCV may split this work, and only this
+            // whoever looks for faces waits for this, so that OpenCV may split this work, and only this
             opencv_core.setNumThreads(Runtime.getRuntime().availableProcessors());
-            cascade.detectMultiScale(small, found, SCALES, AGREEING, 0, smallest, largest);
-            opencv_core.setNumThreads(1);
+            try {
+                cascade.detectMultiScale(small, found, SCALES, AGREEING, 0, smallest, largest);
+            } finally {
+                opencv_core.setNumThreads(1);
+            }
             List<Spotted> faces = new ArrayList<>();
             for (Rect face : found.get()) {
                 faces.add(new Spotted(

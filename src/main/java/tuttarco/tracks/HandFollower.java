@@ -28,7 +28,7 @@ final class HandFollower {
     /** A hand seen less likely than this is the model's guess. */
     private static final double SEEN = 0.5;
 
-    /** A hand seen less likely than this is half hidden; rendered players in profile, and no others. */
+    /** A hand seen less likely than this is half hidden; chosen on rendered players in profile, of whom 0.6 leaves more unread. */
     private static final double CLEAR = 0.8;
 
     /**
